@@ -1,0 +1,4 @@
+export type { Band } from './Band.ts';
+export { bad, good, type Outcome, type Problem } from './Problem.ts';
+export { requireNumber } from './requireNumber.ts';
+export type { Source } from './Source.ts';
