@@ -1,0 +1,76 @@
+import type { Exercise } from '../Exercise.ts';
+import { MACHINE_ECCENTRIC } from '../eccentricFactors.ts';
+
+/** Calf raises and shin raises. */
+export const lowerLegs: readonly Exercise[] = [
+  {
+    id: 'standing-machine-calf-raise',
+    name: 'Standing calf raise machine',
+    movement: 'calf-raise',
+    loads: ['stack', 'machine'],
+    stations: ['standing-calf-machine'],
+    direct: { gastrocnemius: 0.6, soleus: 0.4 },
+    indirect: {},
+    actions: ['ankle-plantarflexion'],
+    positions: ['spine-upright-load', 'ankle-deep-bend'],
+    startsWith: 'lower',
+    sides: 'both',
+    span: 'isolation',
+    support: 'standing',
+    hands: 0,
+    movedShare: { low: 1, high: 1 },
+    holds: [
+      { at: 'stretched', momentArm: 0.9 },
+      { at: 'middle', momentArm: 1 },
+      { at: 'contracted', momentArm: 0.9 },
+    ],
+    wayBack: 'both-limbs',
+    atFailureAlone: 'leave',
+    eccentricFactor: MACHINE_ECCENTRIC,
+    endurance: 'leg-isolation',
+    variants: [
+      {
+        id: 'from-floor',
+        name: 'From the flat foot up',
+        changes: 'range',
+        effect: 'Leaves out the deep stretch of the ankle.',
+        removes: ['ankle-deep-bend'],
+      },
+    ],
+  },
+  {
+    id: 'one-leg-dumbbell-calf-raise',
+    name: 'One-leg calf raise with a dumbbell',
+    movement: 'calf-raise',
+    loads: ['fixed', 'handles', 'body'],
+    stations: ['step'],
+    direct: { gastrocnemius: 0.6, soleus: 0.4 },
+    indirect: {},
+    actions: ['ankle-plantarflexion'],
+    positions: ['ankle-deep-bend'],
+    startsWith: 'lower',
+    sides: 'one',
+    span: 'isolation',
+    support: 'standing',
+    hands: 1,
+    movedShare: { low: 1, high: 1 },
+    holds: [
+      { at: 'stretched', momentArm: 0.9 },
+      { at: 'middle', momentArm: 1 },
+      { at: 'contracted', momentArm: 0.9 },
+    ],
+    wayBack: 'both-limbs',
+    atFailureAlone: 'leave',
+    eccentricFactor: 1.25,
+    endurance: 'leg-isolation',
+    variants: [
+      {
+        id: 'from-floor',
+        name: 'From the flat foot up',
+        changes: 'range',
+        effect: 'Leaves out the deep stretch of the ankle.',
+        removes: ['ankle-deep-bend'],
+      },
+    ],
+  },
+];
