@@ -5,7 +5,7 @@ export interface RepCostInput {
   readonly intensity: number;
   /** The lifter's endurance constant on this lift at the tempo of the rep, above 0 (about 20 to 95). */
   readonly kappa: number;
-  /** Exponent of the rep curve, 0.5 to 1. */
+  /** Bend of the rep curve towards light loads, 0.25 to 2. */
   readonly alpha: number;
 }
 
@@ -27,6 +27,6 @@ export interface RepCostInput {
 export function repCost({ intensity, kappa, alpha }: RepCostInput): number {
   requireNumber('repCost', 'intensity', intensity, Number.MIN_VALUE);
   requireNumber('repCost', 'kappa', kappa, Number.MIN_VALUE);
-  requireNumber('repCost', 'alpha', alpha, 0.5, 1);
+  requireNumber('repCost', 'alpha', alpha, 0.25, 2);
   return intensity ** alpha / kappa;
 }
