@@ -91,6 +91,7 @@ export interface NoLoads {
     | 'body-weight-not-given'
     | 'nothing-in-stock'
     | 'no-pair'
+    | 'nothing-in-range'
     | 'too-many-loads';
   readonly message: string;
 }

@@ -31,3 +31,4 @@ export type {
   ReachableLoads,
   StackPlace,
 } from './Loading.ts';
+export { type LoadRange, reachableLoads } from './reachableLoads.ts';

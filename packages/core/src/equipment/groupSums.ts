@@ -1,0 +1,88 @@
+import { type GroupSize, mergeWays } from './mergeWays.ts';
+import { beforeKind, cell, nothingLoaded, type Ways } from './Ways.ts';
+
+/** Equal pieces that go on together: a pair for two sleeves, one piece for one post. */
+export interface GroupKind extends GroupSize {
+  /** How many groups the stock gives. */
+  readonly groups: number;
+}
+
+/** Every sum that groups can make, lightest first, and the best way to make each. */
+export interface GroupSums {
+  readonly size: number;
+  readonly massAt: (index: number) => number;
+  readonly groupsAt: (index: number) => number;
+  readonly roomAt: (index: number) => number;
+  /** Groups of each kind, in the order the kinds were given. */
+  readonly countsAt: (index: number) => readonly number[];
+}
+
+/**
+ * At most so many ways are kept at once. It bounds memory to 8 MB and 3 MB more for each kind.
+ * A gym with kilogram plates alone needs some hundreds, one with a full second set in pounds
+ * some ten thousands.
+ */
+export const MOST_WAYS = 100_000;
+
+/**
+ * All sums of groups, exactly, by dynamic programming over the kinds from light to heavy.
+ *
+ * For each sum it keeps the way with the fewest groups; of equal ones the way that takes the least
+ * room; of those the way with more of the heaviest kind, then of the next. Where the room limit
+ * can bind it also keeps ways that need more groups but less room (the Pareto front), because only
+ * such a way may leave room for what is added later.
+ *
+ * @param massLimit heavier sums are left out.
+ * @param roomLimit ways that take more are left out.
+ * @returns `undefined` when more than {@link MOST_WAYS} would have to be kept.
+ */
+export function groupSums(
+  kinds: readonly GroupKind[],
+  massLimit = Number.POSITIVE_INFINITY,
+  roomLimit = Number.POSITIVE_INFINITY,
+): GroupSums | undefined {
+  const lightFirst = kinds
+    .map((kind, index) => ({ ...kind, index }))
+    .sort((a, b) => a.mass - b.mass || b.room - a.room);
+  const allRoom = kinds.reduce((sum, kind) => sum + kind.groups * kind.room, 0);
+  const limits = { mass: massLimit, room: roomLimit, ways: MOST_WAYS, front: allRoom > roomLimit };
+  const layers: { readonly index: number; readonly ways: Ways }[] = [];
+  let ways = nothingLoaded();
+  for (const kind of lightFirst) {
+    const start = beforeKind(ways);
+    ways = start;
+    for (let group = 0; group < kind.groups; group += 1) {
+      ways = mergeWays(start, ways, kind, limits);
+      if (ways.size > MOST_WAYS) return undefined;
+    }
+    layers.push({ index: kind.index, ways });
+  }
+  return readSums(ways, layers, kinds.length);
+}
+
+function readSums(
+  ways: Ways,
+  layers: readonly { readonly index: number; readonly ways: Ways }[],
+  kinds: number,
+): GroupSums {
+  const rows: number[] = [];
+  for (let row = 0; row < ways.size; row += 1) {
+    if (row === 0 || cell(ways.mass, row) !== cell(ways.mass, row - 1)) rows.push(row);
+  }
+  const rowAt = (index: number) => rows[index] ?? 0;
+  return {
+    size: rows.length,
+    massAt: (index) => cell(ways.mass, rowAt(index)),
+    groupsAt: (index) => cell(ways.groups, rowAt(index)),
+    roomAt: (index) => cell(ways.room, rowAt(index)),
+    countsAt: (index) => {
+      const counts = new Array<number>(kinds).fill(0);
+      let row = rowAt(index);
+      for (const layer of layers.toReversed()) {
+        counts[layer.index] = cell(layer.ways.count, row);
+        row = cell(layer.ways.before, row);
+      }
+      return counts;
+    },
+  };
+}
