@@ -1,5 +1,5 @@
 import type { CapacityState, MuscleShares } from './CapacityState.ts';
-import { shareWeights } from './shareWeights.ts';
+import { exerciseFatigue } from './exerciseFatigue.ts';
 
 /**
  * What share of its fresh lifting strength an exercise has left: the share-weighted mean over
@@ -18,10 +18,6 @@ import { shareWeights } from './shareWeights.ts';
  * ```
  */
 export function capacityFor(state: CapacityState, shares: MuscleShares): number {
-  let capacity = 1;
-  for (const [muscle, weight] of shareWeights('capacityFor', shares)) {
-    const fatigue = state[muscle];
-    if (fatigue) capacity -= weight * (fatigue.fast + fatigue.slow);
-  }
-  return capacity;
+  const { fast, slow } = exerciseFatigue(state, shares);
+  return 1 - fast - slow;
 }

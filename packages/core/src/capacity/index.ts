@@ -1,3 +1,4 @@
+export { addFatigue } from './addFatigue.ts';
 export type { CapacityState, MuscleFatigue, MuscleShares } from './CapacityState.ts';
 export type {
   CapacityLine,
@@ -12,6 +13,7 @@ export { capacityRateSources, REST_RECOVERY_PER_SECOND, SLOW_SHARE } from './cap
 export { capacityTrace } from './capacityTrace.ts';
 export { depositReps } from './depositReps.ts';
 export { depositSustained, type SustainedWork } from './depositSustained.ts';
+export { exerciseFatigue } from './exerciseFatigue.ts';
 export type { FatigueRates, JointFatigueRates, StudiedJoint } from './FatigueRates.ts';
 export { freshCapacity } from './freshCapacity.ts';
 export { jointFatigueRates } from './jointFatigueRates.ts';

@@ -18,7 +18,6 @@ const shoulderAndGrip: Source = {
   id: 'looft-2020',
   citation:
     'Looft JM, Frey-Law LA. J Biomech 2020;106:109762: rest multiplier of shoulder and grip, as cited by others.',
-  doi: '10.1016/j.jbiomech.2020.109762',
   standing: 'recalled',
 };
 const usualMultiplier: Source = {

@@ -40,7 +40,7 @@ describe('the capacity state, by hand', () => {
   });
 
   it('stops programmers, by name', () => {
-    expect(() => capacityFor({}, {})).toThrow(/capacityFor: shares must name/);
+    expect(() => capacityFor({}, {})).toThrow(/shares must name/);
     expect(() => capacityFor({}, { biceps: -1 })).toThrow(/shares.biceps/);
     expect(() => depositReps({}, { biceps: 1 }, -1, 0.02)).toThrow(/depositReps: reps/);
     expect(() => restCapacity({}, Number.NaN)).toThrow(/restSeconds/);
