@@ -45,6 +45,7 @@ export type JointAction =
 /** A position that an exercise takes a joint through under load, named so that limits can refer to it. */
 export type PositionId =
   | 'shoulder-behind-trunk'
+  | 'shoulder-flared-press'
   | 'shoulder-high-five'
   | 'shoulder-raised-turned-in'
   | 'shoulder-overhead'
