@@ -1,7 +1,27 @@
+export { evidenceModel } from './evidenceModel.ts';
+export { type ForecastDoubt, forecastDoubts } from './ForecastDoubt.ts';
+export { forecastReps, type RepForecast } from './forecastReps.ts';
 export { generalCurve } from './generalCurve.ts';
 export { type KappaAtTempo, kappaAtTempo } from './kappaAtTempo.ts';
+export { kappaBand } from './kappaBand.ts';
+export type { HasLoad, LoadChance } from './LoadChance.ts';
+export { loadForWindow, type WindowAnswer, type WindowQuestion } from './loadForWindow.ts';
+export { oneRepMaxKg } from './oneRepMaxKg.ts';
+export type { PerformedSet, SetConditions, SetEnd } from './PerformedSet.ts';
+export { type BelievedMax, priorFor } from './priorFor.ts';
 export type { RepCurve, SourcedRepCurve } from './RepCurve.ts';
 export { repsAtShare } from './repsAtShare.ts';
+export type {
+  Binding,
+  NothingKnown,
+  StrengthBelief,
+  StrengthPosterior,
+  StrengthPrior,
+} from './StrengthPosterior.ts';
 export { shareForReps } from './shareForReps.ts';
+export { type StrengthNews, strengthAfter } from './strengthAfter.ts';
+export { strengthDrift } from './strengthDrift.ts';
+export { type StrengthEvidence, strengthFrom } from './strengthFrom.ts';
 export { tempoLaw } from './tempoLaw.ts';
+export { vaguePrior } from './vaguePrior.ts';
 export { type RepWindow, type WindowShares, windowShares } from './windowShares.ts';

@@ -1,0 +1,72 @@
+import type { Plane } from '../grid/Axis.ts';
+import { normalBelow } from '../grid/normal.ts';
+import type { SetConditions } from '../PerformedSet.ts';
+import { forEachCount } from './forEachCount.ts';
+
+/** Cells with less than this share of the probability are left out. */
+const NEGLIGIBLE = 1e-8;
+/** Counts reach to here; whatever lies beyond is in the last. */
+const MOST_REPS = 300;
+
+/**
+ * Probabilities of failing after 0, 1, 2, … repetitions, over a belief.
+ *
+ * Cells with nearly the same mean are put together, with the variance of their means added to that
+ * of the count, so that the sum over cells is done once and not for every count.
+ */
+export function countChances(
+  conditions: SetConditions,
+  plane: Plane,
+  chances: readonly number[],
+  alpha: number,
+): readonly number[] {
+  const bins = new Map<number, Bin>();
+  forEachCount(conditions, plane, alpha, (cell, mean, spread) => {
+    const weight = chances[cell] as number;
+    if (weight < NEGLIGIBLE) return;
+    const key = binOf(mean);
+    const bin = bins.get(key);
+    if (bin === undefined) {
+      bins.set(key, {
+        weight,
+        mean: weight * mean,
+        square: weight * (mean * mean + spread * spread),
+      });
+      return;
+    }
+    bin.weight += weight;
+    bin.mean += weight * mean;
+    bin.square += weight * (mean * mean + spread * spread);
+  });
+  return spreadOut([...bins.values()]);
+}
+
+interface Bin {
+  weight: number;
+  mean: number;
+  square: number;
+}
+
+/** Bins of a fifth of a repetition, growing with the count; one for all that cannot be lifted. */
+function binOf(mean: number): number {
+  return Math.floor(20 * Math.log1p(Math.max(mean, -4) / 5 + 0.81));
+}
+
+function spreadOut(bins: readonly Bin[]): readonly number[] {
+  const chances: number[] = [0];
+  let total = 0;
+  for (const { weight, mean: weighted, square } of bins) {
+    const mean = weighted / weight;
+    const sd = Math.sqrt(Math.max(square / weight - mean * mean, 0.01));
+    const first = Math.min(MOST_REPS, Math.max(0, Math.floor(mean - 6 * sd)));
+    const last = Math.min(MOST_REPS, Math.max(0, Math.ceil(mean + 6 * sd)));
+    let below = 0;
+    for (let reps = first; reps <= last; reps += 1) {
+      const upTo = reps === last ? 1 : normalBelow((reps + 0.5 - mean) / sd);
+      chances[reps] = (chances[reps] ?? 0) + weight * (upTo - below);
+      below = upTo;
+    }
+    total += weight;
+  }
+  return Array.from({ length: chances.length }, (_, reps) => (chances[reps] ?? 0) / total);
+}

@@ -1,0 +1,53 @@
+import type { LogDensity } from './Axis.ts';
+
+/**
+ * A density or likelihood smeared along one axis by a normal error of standard deviation `sd`.
+ * Beyond the plane a likelihood keeps its edge value (`hold`) and a density is empty (`empty`).
+ */
+export function blur(
+  density: LogDensity,
+  side: 'columns' | 'rows',
+  sd: number,
+  beyond: 'hold' | 'empty',
+): LogDensity {
+  const axis = density[side];
+  const kernel = kernelOf(sd / axis.step, axis.count);
+  if (kernel.length === 1) return density;
+  const across = density.columns.count;
+  const [stride, lines, lineStride] =
+    side === 'columns' ? [1, density.rows.count, across] : [across, across, 1];
+  const reach = (kernel.length - 1) / 2;
+  const logs = new Float64Array(density.logs.length);
+  const line = new Float64Array(axis.count);
+  let largest = Number.NEGATIVE_INFINITY;
+  for (const log of density.logs) if (log > largest) largest = log;
+  for (let index = 0; index < lines; index += 1) {
+    const start = index * lineStride;
+    for (let cell = 0; cell < axis.count; cell += 1) {
+      line[cell] = Math.exp((density.logs[start + cell * stride] as number) - largest);
+    }
+    for (let cell = 0; cell < axis.count; cell += 1) {
+      let sum = 0;
+      for (let offset = -reach; offset <= reach; offset += 1) {
+        const from = cell + offset;
+        const inside = Math.min(Math.max(from, 0), axis.count - 1);
+        if (from !== inside && beyond === 'empty') continue;
+        sum += (kernel[offset + reach] as number) * (line[inside] as number);
+      }
+      logs[start + cell * stride] = Math.log(Math.max(sum, 1e-300)) + largest;
+    }
+  }
+  return { ...density, logs };
+}
+
+/** Weights of a normal error in cells; below 0.6 cells three weights that keep its variance. */
+function kernelOf(cells: number, most: number): readonly number[] {
+  if (cells === 0) return [1];
+  if (cells < 0.6) return [(cells * cells) / 2, 1 - cells * cells, (cells * cells) / 2];
+  const reach = Math.min(Math.ceil(5 * cells), most);
+  const weights = Array.from({ length: 2 * reach + 1 }, (_, index) =>
+    Math.exp(-0.5 * ((index - reach) / cells) ** 2),
+  );
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return weights.map((weight) => weight / sum);
+}
