@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { hoursUntilReady } from './hoursUntilReady.ts';
+import { readiness } from './readiness.ts';
+import { testExercise } from './testExercise.ts';
+
+const press = testExercise({ chest: 0.6 }, { 'triceps-long-head': 0.4 });
+const pushdown = testExercise({ 'triceps-long-head': 1 });
+
+describe('readiness', () => {
+  it('takes the session that holds a muscle back longest', () => {
+    const result = readiness([
+      { hoursAgo: 10, work: [{ exercise: pushdown, sets: 1 }] },
+      { hoursAgo: 24, work: [{ exercise: press, sets: 8 }] },
+    ]);
+    const triceps = result.find(({ muscle }) => muscle === 'triceps-long-head');
+    expect(triceps?.session).toBe(1);
+    expect(triceps?.readyIn.likely).toBeCloseTo(hoursUntilReady(4).likely - 24, 9);
+    expect(result[0]?.muscle).toBe('chest');
+  });
+
+  it('is ready now when the hours have passed', () => {
+    const [chest] = readiness([{ hoursAgo: 1000, work: [{ exercise: press, sets: 8 }] }]);
+    expect(chest?.readyIn).toEqual({ earliest: 0, likely: 0, cautious: 0 });
+  });
+
+  it('applies what a person reports and says which report it was', () => {
+    const sessions = [{ hoursAgo: 0, work: [{ exercise: press, sets: 3 }] }];
+    const [chest] = readiness(sessions, { reports: { soreness: { chest: 'clear' } } });
+    expect(chest?.effects.map(({ report }) => report)).toEqual(['soreness']);
+    expect(chest?.readyIn.likely).toBeCloseTo(1.25 * hoursUntilReady(3).likely, 9);
+    expect(chest?.watchFor).toEqual([]);
+  });
+
+  it('points to help, not to waiting, when soreness is severe', () => {
+    const sessions = [{ hoursAgo: 48, work: [{ exercise: press, sets: 3 }] }];
+    const [chest] = readiness(sessions, { reports: { soreness: { chest: 'severe' } } });
+    expect(chest?.watchFor.map(({ id }) => id)).toContain('dark-urine');
+  });
+
+  it('shows what earlier sessions taught, once', () => {
+    const habit = { shift: Math.log(1.5), shiftSd: 0.2 };
+    const [chest] = readiness([{ hoursAgo: 0, work: [{ exercise: press, sets: 3 }] }], { habit });
+    expect(chest?.effects[0]?.says).toContain('50 % longer');
+    expect(chest?.readyIn.likely).toBeCloseTo(1.5 * hoursUntilReady(3).likely, 9);
+  });
+
+  it('has nothing to say without sessions', () => {
+    expect(readiness([])).toEqual([]);
+  });
+});

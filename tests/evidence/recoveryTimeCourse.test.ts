@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { recoveryModel } from '../../packages/core/src/recovery/index.ts';
+import { fitRecovery, fitSpread } from './fitRecovery.ts';
+import { recoveryChecks } from './recoveryChecks.ts';
+
+describe('recovery_time_course', () => {
+  const checks = recoveryChecks();
+  const outside = checks.filter(({ inside }) => !inside);
+
+  it('has every one of the 29 published rows', () => {
+    expect(checks).toHaveLength(29);
+  });
+
+  it('is met in at least 25 rows, and every miss is explained', () => {
+    expect(checks.length - outside.length).toBeGreaterThanOrEqual(25);
+    for (const miss of outside) expect(miss.explained).toBeTruthy();
+  });
+
+  it('explains nothing that is met', () => {
+    expect(checks.filter(({ inside, explained }) => inside && explained)).toEqual([]);
+  });
+});
+
+describe('the constants of the recovery model', () => {
+  it('are the fit to the rows, rounded to two decimals', () => {
+    const fit = fitRecovery();
+    const { source: _, ...constants } = recoveryModel.fitted;
+    for (const [name, value] of Object.entries(constants)) {
+      // half of the last decimal kept, and 1e-4 for where the search stops
+      expect(Math.abs(fit[name as keyof typeof constants] - value)).toBeLessThanOrEqual(0.0051);
+    }
+  });
+
+  it('spread as the ten people of McLester 2001 did', () => {
+    const { betweenPeople, fromTimeToTime } = recoveryModel.spread;
+    expect(Math.abs(Math.hypot(betweenPeople, fromTimeToTime) - fitSpread().sd)).toBeLessThan(0.01);
+  });
+});
