@@ -1,6 +1,16 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+const packages = fileURLToPath(new URL('packages', import.meta.url));
+
+/** Tests run on the sources of the packages, so they need no build. */
+const alias = [
+  { find: /^@windlass\/(core|calculators)$/, replacement: `${packages}/$1/src/index.ts` },
+  { find: /^@windlass\/core\/([a-z]+)$/, replacement: `${packages}/core/src/$1/index.ts` },
+];
+
 export default defineConfig({
+  resolve: { alias },
   test: {
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
   },
