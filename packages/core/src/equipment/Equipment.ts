@@ -112,6 +112,7 @@ export interface Band extends Item {
   readonly kind: 'band';
 }
 
+/** Anything that gives a load, told apart by `kind`. Plain data: it can go into a file as it is. */
 export type Equipment =
   | Barbell
   | OnePost
@@ -122,6 +123,7 @@ export type Equipment =
   | BodyStation
   | Band;
 
+/** What a room holds. */
 export interface Gym {
   readonly name: string;
   /** Shared by everything that takes plates and has none of its own. */

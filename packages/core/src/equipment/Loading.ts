@@ -1,6 +1,7 @@
 import type { Load, LoadValue } from '../load/index.ts';
 import type { Plate } from './Equipment.ts';
 
+/** Where a stack of plates is: an end of a bar, a post, a belt, an end of a dumbbell handle. */
 export type StackPlace =
   | 'left'
   | 'right'
@@ -89,6 +90,7 @@ export interface NoLoads {
   readonly reason:
     | 'resistance-unknown'
     | 'body-weight-not-given'
+    | 'assistance-over-body-weight'
     | 'nothing-in-stock'
     | 'no-pair'
     | 'nothing-in-range'
@@ -105,4 +107,5 @@ export interface LoadList {
   readonly loads: readonly [ReachableLoad, ...ReachableLoad[]];
 }
 
+/** What a piece of equipment can make, or why that is nothing. */
 export type ReachableLoads = LoadList | NoLoads;

@@ -22,3 +22,6 @@ export const SUPPORTED_SHARE: EquipmentNote = {
   message:
     'The share of body weight changes with the position and was measured standing still. It is a starting guess for a machine, not an equal load.',
 };
+
+export const HELP_TOO_LARGE =
+  'The help is as large as the weight that is moved, so there is nothing left to lift. Give less help than body weight.';

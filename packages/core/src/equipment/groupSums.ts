@@ -1,4 +1,5 @@
 import { type GroupSize, mergeWays } from './mergeWays.ts';
+import { MOST_LOADS } from './noLoads.ts';
 import { beforeKind, cell, nothingLoaded, type Ways } from './Ways.ts';
 
 /** Equal pieces that go on together: a pair for two sleeves, one piece for one post. */
@@ -18,13 +19,6 @@ export interface GroupSums {
 }
 
 /**
- * At most so many ways are kept at once. It bounds memory to 8 MB and 3 MB more for each kind.
- * A gym with kilogram plates alone needs some hundreds, one with a full second set in pounds
- * some ten thousands.
- */
-export const MOST_WAYS = 100_000;
-
-/**
  * All sums of groups, exactly, by dynamic programming over the kinds from light to heavy.
  *
  * For each sum it keeps the way with the fewest groups; of equal ones the way that takes the least
@@ -34,7 +28,9 @@ export const MOST_WAYS = 100_000;
  *
  * @param massLimit heavier sums are left out.
  * @param roomLimit ways that take more are left out.
- * @returns `undefined` when more than {@link MOST_WAYS} would have to be kept.
+ * @returns `undefined` when more than {@link MOST_LOADS} would have to be kept: memory stays below
+ * 8 MB and 3 MB more for each kind. A gym with kilogram plates alone needs some hundreds, one with
+ * a full second set in pounds some ten thousands.
  */
 export function groupSums(
   kinds: readonly GroupKind[],
@@ -45,7 +41,7 @@ export function groupSums(
     .map((kind, index) => ({ ...kind, index }))
     .sort((a, b) => a.mass - b.mass || b.room - a.room);
   const allRoom = kinds.reduce((sum, kind) => sum + kind.groups * kind.room, 0);
-  const limits = { mass: massLimit, room: roomLimit, ways: MOST_WAYS, front: allRoom > roomLimit };
+  const limits = { mass: massLimit, room: roomLimit, ways: MOST_LOADS, front: allRoom > roomLimit };
   const layers: { readonly index: number; readonly ways: Ways }[] = [];
   let ways = nothingLoaded();
   for (const kind of lightFirst) {
@@ -53,7 +49,7 @@ export function groupSums(
     ways = start;
     for (let group = 0; group < kind.groups; group += 1) {
       ways = mergeWays(start, ways, kind, limits);
-      if (ways.size > MOST_WAYS) return undefined;
+      if (ways.size > MOST_LOADS) return undefined;
     }
     layers.push({ index: kind.index, ways });
   }

@@ -1,14 +1,9 @@
-import type { Load } from '../load/index.ts';
 import type { Equipment, EquipmentUse } from './Equipment.ts';
 import type { ReachableLoad, ReachableLoads } from './Loading.ts';
+import type { LoadRange } from './LoadRange.ts';
+import { nothingInRange } from './noLoads.ts';
 import { rigFor } from './rigFor.ts';
-import { solveRig, writeOut } from './solveRig.ts';
-
-/** Which loads are wanted; all of them where an end is not given. */
-export interface LoadRange {
-  readonly lightest?: Load;
-  readonly heaviest?: Load;
-}
+import { solveRig } from './solveRig.ts';
 
 /**
  * Every load that a piece of equipment can make, exactly and sorted, each with the loading that
@@ -49,14 +44,8 @@ export function reachableLoads(
   const [first, ...others] = solved.loads.filter(
     ({ load }) => load >= lightest && load <= heaviest,
   );
-  if (first === undefined) {
-    return {
-      kind: 'none',
-      reason: 'nothing-in-range',
-      message: `${equipment.name} makes no load in the range that was asked for.`,
-    };
-  }
-  const loads: [ReachableLoad, ...ReachableLoad[]] = [writeOut(solved, first)];
-  for (const other of others) loads.push(writeOut(solved, other));
+  if (first === undefined) return nothingInRange(equipment);
+  const loads: [ReachableLoad, ...ReachableLoad[]] = [solved.write(first)];
+  for (const other of others) loads.push(solved.write(other));
   return { kind: 'loads', counts: rig.counts, standing: rig.standing, notes: rig.notes, loads };
 }

@@ -6,17 +6,22 @@ import { rigKinds } from './rigKinds.ts';
 
 /** A bar with collars, and pairs of plates. */
 export function rigForBarbell(bar: Barbell, use: EquipmentUse): Rig {
-  const collar = bar.collar === undefined ? (0 as Load) : loadFromValue(bar.collar);
   return {
     kind: 'rig',
     counts: 'total',
     standing: 'exact',
     notes: [],
-    bases: [platePosts(addLoads(loadFromValue(bar.bar), collar, collar), ['left', 'right'])],
+    bases: [platePosts(emptyBar(bar), ['left', 'right'])],
     kinds: rigKinds(bar.plates ?? use.plates ?? [], 2),
     piecesPerGroup: 2,
     ...sleeveLimit(bar),
     loadOf: (mass) => mass,
     shownOf: (mass) => mass,
   };
+}
+
+/** The bar with its two collars. */
+export function emptyBar({ bar, collar }: Barbell): Load {
+  const each = collar === undefined ? (0 as Load) : loadFromValue(collar);
+  return addLoads(loadFromValue(bar), each, each);
 }

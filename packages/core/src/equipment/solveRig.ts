@@ -1,8 +1,11 @@
 import type { Load } from '../load/index.ts';
-import type { Plate } from './Equipment.ts';
 import { type GroupSums, groupSums } from './groupSums.ts';
-import type { Loading, NoLoads, ReachableLoad } from './Loading.ts';
+import type { NoLoads, ReachableLoad } from './Loading.ts';
+import { MOST_LOADS, NOTHING_IN_STOCK, TOO_MANY_LOADS } from './noLoads.ts';
 import type { Rig, RigBase } from './Rig.ts';
+import { platesOf, rigGroups } from './rigGroups.ts';
+import { sumUpTo } from './sumUpTo.ts';
+import { writeLoad } from './writeLoad.ts';
 
 /** A load of a rig before its loading is written out. */
 export interface SolvedLoad {
@@ -18,13 +21,10 @@ export interface SolvedLoad {
 /** All loads of a rig, lightest first, each once, never empty. */
 export interface SolvedRig {
   readonly kind: 'solved';
-  readonly rig: Rig;
-  readonly sums: GroupSums;
   readonly loads: readonly SolvedLoad[];
+  /** A load with its loading, as users see it. */
+  readonly write: (solved: SolvedLoad) => ReachableLoad;
 }
-
-/** More loads than this are not listed. */
-export const MOST_LOADS = 100_000;
 
 /**
  * All loads of a rig up to `heaviest`, each in the way that needs the fewest pieces.
@@ -32,47 +32,21 @@ export const MOST_LOADS = 100_000;
  * on the heavier base (pin, dumbbell), then the one with more of the heaviest plate.
  */
 export function solveRig(rig: Rig, heaviest = Number.POSITIVE_INFINITY): SolvedRig | NoLoads {
-  if (rig.bases.length === 0) {
-    return { kind: 'none', reason: 'nothing-in-stock', message: 'There is nothing in stock here.' };
-  }
-  const sums = groupSums(
-    rig.kinds.map(({ mass, groups, plate }) => ({
-      mass,
-      groups,
-      room: micrometres(plate.thicknessMm ?? 0),
-    })),
-    massLimit(rig, heaviest),
-    rig.sleeveMm === undefined ? undefined : micrometres(rig.sleeveMm),
-  );
+  if (rig.bases.length === 0) return NOTHING_IN_STOCK;
+  const lightest = Math.min(...rig.bases.map((base) => base.mass)) as Load;
+  const { kinds, roomLimit } = rigGroups(rig);
+  const sums = groupSums(kinds, Math.max(0, sumUpTo(rig, lightest, heaviest)), roomLimit);
   const taking = rig.bases.filter((base) => base.takesKinds).length;
-  if (sums === undefined || taking * sums.size > MOST_LOADS) {
-    return {
-      kind: 'none',
-      reason: 'too-many-loads',
-      message: `These plates make more than ${MOST_LOADS} different loads. Ask for a smaller range, or leave out plates that nobody uses.`,
-    };
-  }
+  if (sums === undefined || taking * sums.size > MOST_LOADS) return TOO_MANY_LOADS;
   const all = rig.bases.flatMap((base) => loadsOnBase(rig, base, sums)).sort(lighterThenBetter);
-  return { kind: 'solved', rig, sums, loads: all.filter((at, i) => at.load !== all[i - 1]?.load) };
-}
-
-/** A solved load with its loading, as users see it. */
-export function writeOut({ rig, sums }: SolvedRig, solved: SolvedLoad): ReachableLoad {
   return {
-    load: solved.load,
-    shown: rig.shownOf(solved.mass),
-    ...(rig.rangeOf ? { range: rig.rangeOf(solved.mass) } : {}),
-    loading: writeLoading(rig, sums, solved),
+    kind: 'solved',
+    loads: all.filter((at, i) => at.load !== all[i - 1]?.load),
+    write: ({ base, sum, mass, pieces }) => {
+      const counts = base.takesKinds ? sums.countsAt(sum) : [];
+      return writeLoad(rig, mass, base.build(platesOf(rig, counts), pieces));
+    },
   };
-}
-
-function writeLoading(rig: Rig, sums: GroupSums, { base, sum, pieces }: SolvedLoad): Loading {
-  const counts = base.takesKinds ? sums.countsAt(sum) : [];
-  const plates: Plate[] = [];
-  for (const [index, { plate }] of rig.kinds.entries()) {
-    for (let piece = counts[index] ?? 0; piece > 0; piece -= 1) plates.push(plate);
-  }
-  return base.build(plates, pieces);
 }
 
 function loadsOnBase(rig: Rig, base: RigBase, sums: GroupSums): readonly SolvedLoad[] {
@@ -91,22 +65,4 @@ function loadsOnBase(rig: Rig, base: RigBase, sums: GroupSums): readonly SolvedL
 
 function lighterThenBetter(a: SolvedLoad, b: SolvedLoad): number {
   return a.load - b.load || a.pieces - b.pieces || a.room - b.room || b.base.mass - a.base.mass;
-}
-
-/** The largest sum that keeps the lightest base at or below `heaviest`, by bisection. */
-function massLimit(rig: Rig, heaviest: number): number {
-  const lightest = Math.min(...rig.bases.map((base) => base.mass));
-  let high = rig.kinds.reduce((sum, kind) => sum + kind.groups * kind.mass, 0);
-  if (rig.loadOf((lightest + high) as Load) <= heaviest) return high;
-  let low = 0;
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (rig.loadOf((lightest + middle) as Load) <= heaviest) low = middle;
-    else high = middle;
-  }
-  return low;
-}
-
-function micrometres(millimetres: number): number {
-  return Math.round(millimetres * 1000);
 }
