@@ -1,0 +1,45 @@
+import type { ChainRefusal } from './ChainRefusal.ts';
+import { chainLimits } from './chainLimits.ts';
+import { refuse } from './refuse.ts';
+import type { Stage } from './Stage.ts';
+import { stageRules } from './stageRules.ts';
+
+/** Refusals that come from the order of the stages and from how often each comes. */
+export function orderRefusals(stages: readonly Stage[]): readonly ChainRefusal[] {
+  const max = chainLimits.stages;
+  if (stages.length === 0) {
+    return [refuse('empty', null, 'There is no stage.', 'Begin with lifting to failure.')];
+  }
+  const tooLong =
+    stages.length > max
+      ? [refuse('too-long', max, `A set has ${max} stages at most.`, 'Leave out the later ones.')]
+      : [];
+  return [
+    ...tooLong,
+    ...stages.flatMap((_, index) => [...follows(stages, index), ...repeats(stages, index)]),
+  ];
+}
+
+function follows(stages: readonly Stage[], index: number): readonly ChainRefusal[] {
+  const rule = stageRules[(stages[index] as Stage).kind];
+  const before = stages[index - 1]?.kind;
+  if (before === undefined) {
+    if (stages[0]?.kind === 'lift') return [];
+    const why = `A set does not open with ${rule.name}. ${rule.why}`;
+    return [refuse('opens-with-lift', 0, why, 'Put lifting to failure first.')];
+  }
+  if (rule.after.includes(before)) return [];
+  const why = `There is no ${rule.name} right after ${stageRules[before].name}. ${rule.why}`;
+  const names = rule.after.map((kind) => stageRules[kind].name).join('; ');
+  const instead = names ? `It can come right after: ${names}.` : 'Put it first.';
+  return [refuse('wrong-order', index, why, instead)];
+}
+
+function repeats(stages: readonly Stage[], index: number): readonly ChainRefusal[] {
+  const kind = (stages[index] as Stage).kind;
+  const rule = stageRules[kind];
+  const count = stages.slice(0, index + 1).filter((stage) => stage.kind === kind).length;
+  if (count !== rule.times + 1) return [];
+  const why = `In one set there is ${rule.name} ${rule.times === 1 ? 'once' : `${rule.times} times`} at most.`;
+  return [refuse('too-often', index, why, 'Leave out the repeat.')];
+}

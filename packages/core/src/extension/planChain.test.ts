@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import { limitsFor } from '../safety/index.ts';
+import { planChain } from './planChain.ts';
+import type { ChainSetting, Stage } from './Stage.ts';
+import { benchPress, chinUp, deadHang, pulldown } from './testExercises.ts';
+
+const lift: Stage = { kind: 'lift' };
+const hold: Stage = { kind: 'hold', at: 'contracted', maxSeconds: 30 };
+const lowerOnce: Stage = { kind: 'lower', secondsEach: 6, maxLowerings: 1 };
+const lowerOften: Stage = { kind: 'lower', secondsEach: 5, maxLowerings: 5 };
+const assisted: Stage = { kind: 'assisted', reps: 2 };
+
+const adult = limitsFor(
+  { ageYears: 35, bloodPressure: { status: 'not-raised' }, loweringHeavyWork: 'accustomed' },
+  {},
+);
+
+function setting(over: Partial<ChainSetting> = {}): ChainSetting {
+  return {
+    exercise: chinUp,
+    partner: false,
+    stops: false,
+    limits: adult,
+    switchedOn: true,
+    ...over,
+  };
+}
+
+function codes(stages: readonly Stage[], over: Partial<ChainSetting> = {}): readonly string[] {
+  const plan = planChain(stages, setting(over));
+  return plan.kind === 'refused' ? plan.refusals.map((refusal) => refusal.code) : [];
+}
+
+describe('alone on a machine that can be left', () => {
+  it('lifts, holds and lowers once', () => {
+    expect(planChain([lift, hold, lowerOnce], setting({ exercise: pulldown }))).toEqual({
+      kind: 'allowed',
+      stages: [lift, hold, lowerOnce],
+    });
+  });
+
+  it('does not lower before holding', () => {
+    const plan = planChain([lift, lowerOnce, hold], setting({ exercise: pulldown }));
+    expect(plan).toMatchObject({
+      kind: 'refused',
+      refusals: [{ code: 'extension.wrong-order', stage: 2 }],
+      nearest: { kind: 'chain', stages: [lift, hold, lowerOnce] },
+    });
+  });
+
+  it('does not lower again and again when only the tired muscles could bring the load up', () => {
+    const plan = planChain([lift, hold, lowerOften], setting({ exercise: pulldown }));
+    expect(plan).toMatchObject({
+      kind: 'refused',
+      refusals: [{ code: 'extension.no-way-back', stage: 2 }],
+      nearest: {
+        kind: 'chain',
+        stages: [lift, hold, { kind: 'lower', secondsEach: 5, maxLowerings: 1 }],
+      },
+    });
+  });
+
+  it('does so where the legs bring it up', () => {
+    expect(codes([lift, hold, lowerOften])).toEqual([]);
+  });
+});
+
+describe('alone with a free bar above the body', () => {
+  it('refuses help and lowerings, says why, and stops short', () => {
+    const plan = planChain([lift, assisted, lowerOften], setting({ exercise: benchPress }));
+    if (plan.kind !== 'refused') throw new Error('not refused');
+    expect(plan.refusals.map(({ code }) => code)).toEqual([
+      'extension.alone-under-load',
+      'extension.no-partner',
+      'extension.no-way-back',
+    ]);
+    expect(plan.refusals[0]?.instead).toMatch(/pins.*empty bar.*dumbbells.*machine/);
+    expect(plan.nearest).toMatchObject({ kind: 'stop-short', repsInReserve: 2 });
+  });
+
+  it('refuses lifting to failure alone, too', () => {
+    expect(codes([lift], { exercise: benchPress })).toEqual(['extension.alone-under-load']);
+  });
+
+  it('goes to failure between stops, and past it with a partner', () => {
+    expect(codes([lift], { exercise: benchPress, stops: true })).toEqual([]);
+    expect(codes([lift, assisted], { exercise: benchPress, partner: true })).toEqual([]);
+    expect(codes([lift], { exercise: deadHang, stops: true })).toEqual([
+      'extension.alone-without-partner',
+    ]);
+  });
+});
+
+describe('what the person may do', () => {
+  it('treated high blood pressure: no hold, no chain, no failure', () => {
+    const limits = limitsFor({
+      ageYears: 62,
+      bloodPressure: { status: 'treated', doctorAgrees: true, medicines: ['diuretic'] },
+    });
+    const plan = planChain([lift, hold], setting({ limits }));
+    if (plan.kind !== 'refused') throw new Error('not refused');
+    const found = plan.refusals.map(({ code }) => code);
+    expect(found).toContain('extension.no-chain');
+    expect(found).toContain('extension.no-long-hold');
+    expect(found).toContain('extension.not-to-failure');
+    expect(plan.nearest.kind).toBe('stop-short');
+  });
+
+  it('twelve years old: no chain, whoever switches it on', () => {
+    const plan = planChain([lift, assisted], {
+      ...setting({ limits: limitsFor({ ageYears: 12 }), partner: true }),
+    });
+    if (plan.kind !== 'refused') throw new Error('not refused');
+    expect(plan.refusals.map(({ code }) => code)).toContain('extension.no-chain');
+    expect(plan.refusals.map(({ code }) => code)).toContain('extension.no-forced-reps');
+    expect(plan.nearest.kind).not.toBe('chain');
+  });
+
+  it('first time with lowerings: few of them', () => {
+    const limits = limitsFor({ ageYears: 30 }, { loweringHeavy: true });
+    const most = limits.hardLowerings?.count ?? 0;
+    const asked: Stage = { kind: 'lower', secondsEach: 5, maxLowerings: most + 2 };
+    const plan = planChain([lift, asked], setting({ limits }));
+    expect(plan).toMatchObject({
+      kind: 'refused',
+      refusals: [{ code: 'extension.too-many-lowerings', stage: 1 }],
+      nearest: { kind: 'chain', stages: [lift, { ...asked, maxLowerings: most }] },
+    });
+  });
+
+  it('off by default until the coach switches it on', () => {
+    const limits = limitsFor({ ageYears: 70, bloodPressure: { status: 'not-raised' } });
+    expect(codes([lift, lowerOnce], { limits, switchedOn: false })).toContain('extension.no-chain');
+    expect(codes([lift, lowerOnce], { limits, switchedOn: true })).toEqual([]);
+  });
+
+  it('no plan at all before somebody was asked', () => {
+    const limits = limitsFor({
+      bloodPressure: { status: 'untreated', reading: { systolic: 190, diastolic: 115 } },
+    });
+    const plan = planChain([lift], setting({ limits }));
+    expect(plan).toMatchObject({ kind: 'refused', nearest: { kind: 'none' } });
+  });
+});
+
+describe('order and amounts', () => {
+  it('opens with lifting', () => {
+    const plan = planChain([hold, lowerOnce], setting());
+    expect(plan).toMatchObject({
+      kind: 'refused',
+      refusals: [{ code: 'extension.opens-with-lift', stage: 0 }],
+      nearest: { kind: 'chain', stages: [lift, hold, lowerOnce] },
+    });
+  });
+
+  it('refuses an empty chain and one that is too long', () => {
+    expect(codes([])).toEqual(['extension.empty']);
+    const long = [
+      lift,
+      ...Array.from({ length: 8 }, (): Stage => ({ kind: 'pause', seconds: 15 })),
+    ];
+    expect(codes(long)).toContain('extension.too-long');
+    expect(codes(long)).toContain('extension.too-often');
+  });
+
+  it('has no lifting after the last lowering', () => {
+    expect(codes([lift, lowerOnce, { kind: 'lighter', loadShare: 0.8 }])).toEqual([
+      'extension.wrong-order',
+    ]);
+  });
+
+  it('does not hold for minutes where the load hardly turns', () => {
+    const stretched: Stage = { kind: 'hold', at: 'stretched', maxSeconds: 40 };
+    expect(codes([lift, stretched, lowerOnce])).toEqual(['extension.hold-too-easy']);
+    expect(codes([lift, { ...stretched, maxSeconds: 10 }, lowerOnce])).toEqual([]);
+    expect(codes([lift, stretched])).toEqual([]);
+  });
+
+  it('moves a hold that the exercise does not have', () => {
+    const plan = planChain([lift, hold], setting({ exercise: benchPress, stops: true }));
+    expect(plan).toMatchObject({
+      kind: 'refused',
+      refusals: [{ code: 'extension.hold-not-here', instead: 'Hold in the middle position.' }],
+      nearest: { kind: 'chain', stages: [lift, { ...hold, at: 'middle' }] },
+    });
+  });
+
+  it.each([
+    { kind: 'lighter', loadShare: 0.3 },
+    { kind: 'pause', seconds: 2 },
+    { kind: 'part-range', maxReps: 40 },
+    { kind: 'hold', at: 'middle', maxSeconds: 300 },
+    { kind: 'lower', secondsEach: 1, maxLowerings: 3 },
+    { kind: 'lower', secondsEach: 5, maxLowerings: 50 },
+  ] satisfies Stage[])('refuses the amount in %o and mends it', (stage) => {
+    const plan = planChain([lift, stage], setting());
+    if (plan.kind !== 'refused') throw new Error('not refused');
+    expect(plan.refusals.map(({ code }) => code)).toEqual(['extension.amount']);
+    expect(plan.nearest.kind === 'chain' && plan.nearest.stages).toHaveLength(2);
+  });
+});
