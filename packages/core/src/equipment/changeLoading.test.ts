@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { kg } from '../load/index.ts';
+import { changeLoading } from './changeLoading.ts';
+import type { HandlingStep } from './Handling.ts';
+import type { FixedLoading, PinLoading } from './Loading.ts';
+import { bothEnds, ends, plate } from './oracle/exampleGear.ts';
+
+function inWords(step: HandlingStep): string {
+  if ('plate' in step) return `${step.action} ${step.place} ${step.plate.weight.value}`;
+  if ('weight' in step) return `${step.action} ${step.weight.value}`;
+  return step.action === 'move-pin' ? `pin ${step.to.value}` : `help ${step.added.value}`;
+}
+
+const words = (...args: Parameters<typeof changeLoading>) =>
+  changeLoading(...args).steps.map(inWords);
+
+describe('changeLoading on a bar', () => {
+  it('only adds where everything on the bar can stay, the ends in turn', () => {
+    expect(words(bothEnds(plate(20)), bothEnds(plate(20), plate(5)))).toEqual([
+      'put-on left 5',
+      'put-on right 5',
+    ]);
+  });
+
+  it('digs down to what both loadings share, the outermost plate first', () => {
+    const from = bothEnds(plate(20), plate(10), plate(2.5));
+    expect(words(from, bothEnds(plate(20), plate(15)))).toEqual([
+      'take-off left 2.5',
+      'take-off right 2.5',
+      'take-off left 10',
+      'take-off right 10',
+      'put-on left 15',
+      'put-on right 15',
+    ]);
+  });
+
+  it('strips 240 kg without the ends ever differing by more than one large plate', () => {
+    const heavy = bothEnds(...[25, 25, 25, 25, 10].map((value) => plate(value)));
+    const strip = changeLoading(heavy, 'nothing');
+    expect(strip.pieces).toBe(10);
+    expect(strip.mostSideDifference).toBe(kg(25));
+    expect(strip.steps.at(-1)).toMatchObject({ place: 'right', sideDifference: 0 });
+  });
+
+  it('starts with the heavier end of an uneven bar', () => {
+    const uneven = ends([plate(10)], [plate(10), plate(5)]);
+    expect(words(uneven, 'nothing')).toEqual([
+      'take-off right 5',
+      'take-off left 10',
+      'take-off right 10',
+    ]);
+  });
+
+  it('tells a thick plate from a thin one of the same weight, and 45 lb from 20 kg', () => {
+    const thick = { ...plate(20), thicknessMm: 60 };
+    expect(changeLoading(bothEnds(thick), bothEnds(plate(20))).pieces).toBe(4);
+    expect(changeLoading(bothEnds(plate(45, 'lb')), bothEnds(plate(20))).pieces).toBe(4);
+  });
+
+  it('has nothing to do between nothing and nothing', () => {
+    expect(changeLoading('nothing', 'nothing')).toEqual({
+      steps: [],
+      pieces: 0,
+      mostSideDifference: 0,
+    });
+  });
+});
+
+describe('changeLoading on other equipment', () => {
+  const pair = (value: number, addOns: readonly number[] = []): FixedLoading => ({
+    kind: 'fixed',
+    weight: { value, unit: 'kg' },
+    hands: 2,
+    addOns: addOns.map((weight) => ({ value: weight, unit: 'kg' })),
+    pieces: 2 + 2 * addOns.length,
+  });
+  const pin = (value: number, addOns: readonly number[] = []): PinLoading => ({
+    kind: 'pin',
+    pin: { value, unit: 'kg' },
+    addOns: addOns.map((weight) => ({ value: weight, unit: 'kg' })),
+    pieces: addOns.length,
+  });
+
+  it('puts a pair back and picks the next one up', () => {
+    expect(words(pair(10), pair(12))).toEqual([
+      'put-back 10',
+      'put-back 10',
+      'pick-up 12',
+      'pick-up 12',
+    ]);
+  });
+
+  it('changes only the magnets of a pair that stays in hand', () => {
+    expect(words(pair(10, [0.5]), pair(10, [1]))).toEqual([
+      'remove-add-on 0.5',
+      'remove-add-on 0.5',
+      'fit-add-on 1',
+      'fit-add-on 1',
+    ]);
+  });
+
+  it('moves a pin once and leaves add-ons that both loadings have', () => {
+    expect(words(pin(20, [1, 2]), pin(25, [2]))).toEqual(['pin 25', 'remove-add-on 1']);
+    expect(words(pin(20), pin(20))).toEqual([]);
+    expect(words(pin(20, [1]), 'nothing')).toEqual(['remove-add-on 1']);
+  });
+
+  it('ends the help and hangs plates on a belt', () => {
+    const helped = { kind: 'assistance', added: { value: -15, unit: 'kg' }, pieces: 0 } as const;
+    const belt = {
+      kind: 'plates',
+      stacks: [{ place: 'belt', plates: [plate(5)] }],
+      pieces: 1,
+    } as const;
+    expect(words(helped, belt)).toEqual(['put-on belt 5', 'help 0']);
+    expect(words('nothing', helped)).toEqual(['help -15']);
+  });
+
+  it('refuses to change a bar into dumbbells', () => {
+    expect(() => changeLoading(bothEnds(plate(5)), pair(10))).toThrow(/changeLoading/);
+  });
+});
