@@ -19,6 +19,7 @@ export interface CapacityLine {
   readonly capacity: number;
 }
 
+/** The capacity at one moment. */
 export interface CapacityPoint {
   readonly seconds: number;
   readonly capacity: number;
@@ -31,6 +32,7 @@ export interface LineCrossing {
   readonly direction: 'down' | 'up';
 }
 
+/** What is done, and whose capacity is drawn. */
 export interface CapacityTraceInput {
   /** The exercise whose capacity is drawn, by its shares. */
   readonly shares: MuscleShares;

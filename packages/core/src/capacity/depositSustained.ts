@@ -6,6 +6,7 @@ import type { FatigueRates } from './FatigueRates.ts';
 import { jointFatigueRates } from './jointFatigueRates.ts';
 import { sustainedFatigue } from './sustainedFatigue.ts';
 
+/** A load held still or lowered, and for how long. */
 export interface SustainedWork {
   /** Load as a share of the fresh strength in this kind of work, 0 to 1.5. */
   readonly targetLoad: number;

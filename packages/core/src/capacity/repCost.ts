@@ -1,5 +1,6 @@
 import { requireNumber } from '../basis/index.ts';
 
+/** A load and the lifter's rep curve. */
 export interface RepCostInput {
   /** Load as a share of the one-rep max at the reference tempo, above 0. */
   readonly intensity: number;

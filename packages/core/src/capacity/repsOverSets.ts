@@ -6,6 +6,7 @@ import { freshCapacity } from './freshCapacity.ts';
 import { repsUntil } from './repsUntil.ts';
 import { restCapacity } from './restCapacity.ts';
 
+/** Several sets of one exercise with one load. */
 export interface SetsToFailure {
   /** Load as a share of the one-rep max, the same in every set. */
   readonly intensity: number;
@@ -37,8 +38,8 @@ export interface RepsOverSets {
  * ```ts
  * import { repsOverSets } from '@windlass/core/capacity';
  * const { reps } = repsOverSets({
- *   intensity: 0.8,
- *   costPerRep: 0.02,
+ *   intensity: 0.75,
+ *   costPerRep: 0.025,
  *   restsSeconds: [60, 60],
  *   shares: { quadriceps: 1 },
  * });

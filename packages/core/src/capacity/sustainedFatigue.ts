@@ -2,6 +2,7 @@ import { requireNumber } from '../basis/index.ts';
 import type { FatigueRates } from './FatigueRates.ts';
 import { jointFatigueRates } from './jointFatigueRates.ts';
 
+/** A load that is carried, and how tired its muscles are. */
 export interface SustainedInput {
   /** Load as a share of the fresh strength in this kind of work (holding, lowering), 0 to 1.5. */
   readonly targetLoad: number;

@@ -3,6 +3,7 @@ import type { FatigueRates, MuscleFatigue } from '../capacity/index.ts';
 import type { ChainDose } from './chainDose.ts';
 import type { ChainExercise, Stage } from './Stage.ts';
 
+/** A chain, a load and a lifter. */
 export interface ChainForecastInput {
   /** An allowed chain, from `planChain`. */
   readonly stages: readonly Stage[];
@@ -25,6 +26,7 @@ export interface ChainForecastInput {
   readonly seed: number;
 }
 
+/** What to expect of one stage. */
 export interface StageForecast {
   readonly stage: Stage;
   /** Full repetitions, part repetitions or lowerings; null for a hold, which has only seconds. */
@@ -38,6 +40,7 @@ export interface StageForecast {
   readonly help?: readonly Band[];
 }
 
+/** What to expect of a whole chain. */
 export interface ChainForecast {
   readonly stages: readonly StageForecast[];
   /** Over all stages; attempts that failed are not timed. */

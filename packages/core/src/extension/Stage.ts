@@ -55,6 +55,7 @@ export type Stage =
   | HoldStage
   | LowerStage;
 
+/** The kinds of stages, by name. */
 export type StageKind = Stage['kind'];
 
 /** What a chain needs to know of an exercise; every exercise of the library has it. */

@@ -1,8 +1,8 @@
 import type { ChainRefusal } from './ChainRefusal.ts';
-import { chainLimits } from './chainLimits.ts';
 import { giessing } from './chainSources.ts';
 import { refuse } from './refuse.ts';
 import type { Stage } from './Stage.ts';
+import { stageAmounts } from './stageAmounts.ts';
 
 interface Amount {
   readonly value: number;
@@ -30,7 +30,7 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.loadShare,
-          range: chainLimits.lighterShare,
+          range: stageAmounts.lighterShare,
           of: 'of the load before, as a share',
           why: 'Less than a twentieth taken off changes nothing, and more than half makes it another exercise.',
         },
@@ -39,7 +39,7 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.seconds,
-          range: chainLimits.pauseSeconds,
+          range: stageAmounts.pauseSeconds,
           of: 'seconds',
           why: 'A shorter pause brings nothing back, and after a longer one it is another set.',
         },
@@ -48,7 +48,7 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.reps,
-          range: chainLimits.assistedReps,
+          range: stageAmounts.assistedReps,
           of: 'repetitions',
           why: 'Help grows from about a fifth of the load on the first repetition past failure to a third on the second; more were not measured.',
         },
@@ -57,7 +57,7 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.maxReps,
-          range: chainLimits.partReps,
+          range: stageAmounts.partReps,
           of: 'repetitions',
           why: 'A count is set before the set, so that it ends.',
         },
@@ -66,7 +66,7 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.maxSeconds,
-          range: chainLimits.holdSeconds,
+          range: stageAmounts.holdSeconds,
           of: 'seconds',
           why: 'A hold shorter than that is part of a repetition, and a longer one means that the load is light.',
         },
@@ -75,13 +75,13 @@ function amountsOf(stage: Stage): readonly Amount[] {
       return [
         {
           value: stage.secondsEach,
-          range: chainLimits.loweringSeconds,
+          range: stageAmounts.loweringSeconds,
           of: 'seconds for each lowering',
           why: 'Faster than that control cannot be told, and slower than that it is a hold.',
         },
         {
           value: stage.maxLowerings,
-          range: chainLimits.lowerings,
+          range: stageAmounts.lowerings,
           of: 'lowerings',
           why: 'A count is set before the set, so that it ends.',
         },

@@ -3,6 +3,7 @@ import { ahtiainen, pastFailurePractice } from './chainSources.ts';
 import type { Stage, StageKind } from './Stage.ts';
 import { stageDoses } from './stageDoses.ts';
 
+/** Recovery cost of a chain, whole and by stage. */
 export interface ChainDose {
   /** Sets to failure that cost as much recovery, 1 or more. */
   readonly hardSets: number;

@@ -1,5 +1,6 @@
 import { requireNumber } from '../basis/index.ts';
 
+/** A load, and how much more than lifting a muscle can hold and lower. */
 export interface ThresholdInput {
   /** Load as a share of the one-rep max. */
   readonly intensity: number;

@@ -2,9 +2,9 @@ import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { chainDose } from './chainDose.ts';
 import { chainThresholds } from './chainThresholds.ts';
+import { benchPress, chinUp, pulldown } from './exercises.testing.ts';
 import { forecastChain } from './forecastChain.ts';
 import type { Stage } from './Stage.ts';
-import { benchPress, chinUp, pulldown } from './testExercises.ts';
 
 const shape = fc.record({
   exercise: fc.constantFrom(chinUp, pulldown, benchPress),

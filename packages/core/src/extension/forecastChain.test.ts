@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { chainTrace } from './chainTrace.ts';
+import { benchPress, chinUp, pulldown } from './exercises.testing.ts';
 import { forecastChain } from './forecastChain.ts';
 import type { Stage } from './Stage.ts';
-import { benchPress, chinUp, pulldown } from './testExercises.ts';
 
 const chain: readonly Stage[] = [
   { kind: 'lift' },

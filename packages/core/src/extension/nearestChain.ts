@@ -1,8 +1,8 @@
 import type { NearestChain } from './ChainRefusal.ts';
-import { chainLimits } from './chainLimits.ts';
 import { chainParameters } from './chainParameters.ts';
 import { chainRefusals } from './chainRefusals.ts';
 import type { ChainSetting, HoldStage, LowerStage, Stage, StageKind } from './Stage.ts';
+import { stageAmounts } from './stageAmounts.ts';
 
 /** From the weakest kind of work to the strongest. */
 const weakestFirst: readonly StageKind[] = [
@@ -22,7 +22,7 @@ const weakestFirst: readonly StageKind[] = [
  * lifting is put first where it is missing; then every choice of the stages is tried, in the
  * order asked and in order of strength, and the one with the most stages is taken.
  *
- * @param asked at most `chainLimits.stages` stages are considered.
+ * @param asked at most `stageAmounts.stages` stages are considered.
  * @returns when not even lifting to failure is allowed: stop short of it, or no plan.
  */
 export function nearestChain(asked: readonly Stage[], setting: ChainSetting): NearestChain {
@@ -35,7 +35,7 @@ export function nearestChain(asked: readonly Stage[], setting: ChainSetting): Ne
   }
   const repaired = asked
     .filter((stage) => stage.kind !== 'lift')
-    .slice(0, chainLimits.stages - 1)
+    .slice(0, stageAmounts.stages - 1)
     .map((stage) => repair(stage, setting));
   const ordered = repaired.toSorted(
     (a, b) => weakestFirst.indexOf(a.kind) - weakestFirst.indexOf(b.kind),
@@ -64,13 +64,13 @@ function repair(stage: Stage, setting: ChainSetting): Stage {
     case 'lift':
       return stage;
     case 'lighter':
-      return { ...stage, loadShare: into(stage.loadShare, chainLimits.lighterShare) };
+      return { ...stage, loadShare: into(stage.loadShare, stageAmounts.lighterShare) };
     case 'pause':
-      return { ...stage, seconds: into(stage.seconds, chainLimits.pauseSeconds) };
+      return { ...stage, seconds: into(stage.seconds, stageAmounts.pauseSeconds) };
     case 'assisted':
-      return { ...stage, reps: into(stage.reps, chainLimits.assistedReps) };
+      return { ...stage, reps: into(stage.reps, stageAmounts.assistedReps) };
     case 'part-range':
-      return { ...stage, maxReps: into(stage.maxReps, chainLimits.partReps) };
+      return { ...stage, maxReps: into(stage.maxReps, stageAmounts.partReps) };
     case 'hold':
       return repairHold(stage, setting);
     case 'lower':
@@ -79,7 +79,7 @@ function repair(stage: Stage, setting: ChainSetting): Stage {
 }
 
 function repairHold(stage: HoldStage, { exercise }: ChainSetting): Stage {
-  const maxSeconds = into(stage.maxSeconds, chainLimits.holdSeconds);
+  const maxSeconds = into(stage.maxSeconds, stageAmounts.holdSeconds);
   const asked = exercise.holds.find((position) => position.at === stage.at);
   const hardest = exercise.holds.toSorted((a, b) => b.momentArm - a.momentArm)[0];
   const enough = chainParameters.isometric.likely / exercise.eccentricFactor;
@@ -89,14 +89,14 @@ function repairHold(stage: HoldStage, { exercise }: ChainSetting): Stage {
 
 function repairLower(stage: LowerStage, { exercise, partner, limits }: ChainSetting): Stage {
   const most = Math.min(
-    chainLimits.lowerings.max,
+    stageAmounts.lowerings.max,
     limits.hardLowerings?.count ?? Number.POSITIVE_INFINITY,
     exercise.wayBack === 'partner-only' && !partner ? 1 : Number.POSITIVE_INFINITY,
   );
   return {
     ...stage,
-    secondsEach: into(stage.secondsEach, chainLimits.loweringSeconds),
-    maxLowerings: Math.min(most, into(stage.maxLowerings, chainLimits.lowerings)),
+    secondsEach: into(stage.secondsEach, stageAmounts.loweringSeconds),
+    maxLowerings: Math.min(most, into(stage.maxLowerings, stageAmounts.lowerings)),
   };
 }
 

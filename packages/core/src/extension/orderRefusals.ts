@@ -1,12 +1,12 @@
 import type { ChainRefusal } from './ChainRefusal.ts';
-import { chainLimits } from './chainLimits.ts';
 import { refuse } from './refuse.ts';
 import type { Stage } from './Stage.ts';
+import { stageAmounts } from './stageAmounts.ts';
 import { stageRules } from './stageRules.ts';
 
 /** Refusals that come from the order of the stages and from how often each comes. */
 export function orderRefusals(stages: readonly Stage[]): readonly ChainRefusal[] {
-  const max = chainLimits.stages;
+  const max = stageAmounts.stages;
   if (stages.length === 0) {
     return [refuse('empty', null, 'There is no stage.', 'Begin with lifting to failure.')];
   }

@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { limitsFor } from '../safety/index.ts';
+import { benchPress, chinUp, deadHang, pulldown } from './exercises.testing.ts';
 import { planChain } from './planChain.ts';
 import type { ChainSetting, Stage } from './Stage.ts';
-import { benchPress, chinUp, deadHang, pulldown } from './testExercises.ts';
 
 const stage: fc.Arbitrary<Stage> = fc.oneof(
   fc.constant<Stage>({ kind: 'lift' }),

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { limitsFor } from '../safety/index.ts';
+import { benchPress, chinUp, deadHang, pulldown } from './exercises.testing.ts';
 import { planChain } from './planChain.ts';
 import type { ChainSetting, Stage } from './Stage.ts';
-import { benchPress, chinUp, deadHang, pulldown } from './testExercises.ts';
 
 const lift: Stage = { kind: 'lift' };
 const hold: Stage = { kind: 'hold', at: 'contracted', maxSeconds: 30 };

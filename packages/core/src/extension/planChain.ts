@@ -3,6 +3,7 @@ import { chainRefusals } from './chainRefusals.ts';
 import { nearestChain } from './nearestChain.ts';
 import type { ChainSetting, Stage } from './Stage.ts';
 
+/** A chain that is allowed, or every reason against it and what comes nearest. */
 export type ChainPlan =
   | { readonly kind: 'allowed'; readonly stages: readonly Stage[] }
   | {

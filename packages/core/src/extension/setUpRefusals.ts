@@ -1,9 +1,9 @@
 import type { ChainRefusal } from './ChainRefusal.ts';
-import { chainLimits } from './chainLimits.ts';
 import { chainParameters } from './chainParameters.ts';
 import { giessing } from './chainSources.ts';
 import { refuse } from './refuse.ts';
 import type { ChainSetting, HoldStage, LowerStage, Stage } from './Stage.ts';
+import { stageAmounts } from './stageAmounts.ts';
 
 /**
  * Refusals that come from the set-up: alone under a load, help without a partner, lowerings that
@@ -79,10 +79,10 @@ function hold(
     return [refuse('hold-not-here', stage, why, instead)];
   }
   const easy = position.momentArm < chainParameters.isometric.likely / exercise.eccentricFactor;
-  if (next?.kind !== 'lower' || !easy || maxSeconds <= chainLimits.easyHoldSeconds) return [];
+  if (next?.kind !== 'lower' || !easy || maxSeconds <= stageAmounts.easyHoldSeconds) return [];
   const percent = Math.round(position.momentArm * 100);
   const why = `In the ${at} position the load turns with ${percent} % of its full effect: holding it until it slips would leave nothing for lowering.`;
-  const instead = `Hold where the load is hardest, or for ${chainLimits.easyHoldSeconds} seconds at most.`;
+  const instead = `Hold where the load is hardest, or for ${stageAmounts.easyHoldSeconds} seconds at most.`;
   return [refuse('hold-too-easy', stage, why, instead)];
 }
 

@@ -1,5 +1,6 @@
 import type { StageKind } from './Stage.ts';
 
+/** Where in a set one kind of stage may come. */
 export interface StageRule {
   /** As coaches say it. */
   readonly name: string;

@@ -1,5 +1,5 @@
 /** What a stage may be asked for. Conventions of this project, not measurements. */
-export const chainLimits = {
+export const stageAmounts = {
   /** More stages than this in one set are refused. */
   stages: 8,
   holdSeconds: { min: 3, max: 60 },

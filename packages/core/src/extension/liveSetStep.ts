@@ -1,0 +1,155 @@
+import type { Problem } from '../basis/index.ts';
+import { dueStopAt } from './dueStopAt.ts';
+import type { LiveSetEvent, LiveSetPlan } from './LiveSet.ts';
+import { liveProblem } from './liveProblem.ts';
+import { loweringControl } from './loweringControl.ts';
+import { nextEvents } from './nextEvents.ts';
+import type { Stage } from './Stage.ts';
+import type { LiveEnd, LivePhase, LiveStanding, StageDone } from './Standing.ts';
+import { stageAfter } from './stageAfter.ts';
+
+export type LiveStep =
+  | { readonly ok: true; readonly standing: LiveStanding }
+  | { readonly ok: false; readonly problem: Problem };
+
+/** A set's standing after one more event, or what is wrong with the event. */
+export function liveSetStep(
+  plan: LiveSetPlan,
+  standing: LiveStanding,
+  event: LiveSetEvent,
+): LiveStep {
+  const problem = liveProblem(standing, event);
+  if (problem) return { ok: false, problem };
+  const happened = apply(plan, { ...standing, lastAt: event.atSeconds }, event);
+  const due = event.kind === 'sign' ? null : dueStopAt(plan, standing, event.atSeconds);
+  const after = due ? ended(happened, { by: 'stop-rule', rule: due.rule }) : happened;
+  return { ok: true, standing: { ...after, next: nextEvents(plan, after.phase, after.stage) } };
+}
+
+/** Where every set begins. */
+export function readyStanding(plan: LiveSetPlan): LiveStanding {
+  return {
+    phase: 'ready',
+    stage: -1,
+    stages: [],
+    startedAt: null,
+    since: 0,
+    lastAt: 0,
+    end: null,
+    signs: [],
+    secondsUnderLoad: 0,
+    control: null,
+    next: nextEvents(plan, 'ready', -1),
+  };
+}
+
+function apply(plan: LiveSetPlan, standing: LiveStanding, event: LiveSetEvent): LiveStanding {
+  const at = event.atSeconds;
+  switch (event.kind) {
+    case 'started':
+      return begun(plan, { ...standing, startedAt: at }, 0, 'lifting', at);
+    case 'rep':
+      return repDone(plan, timed(standing, at));
+    case 'failed':
+      return closed(plan, withStage(standing, { failed: true }));
+    case 'lifting-resumed':
+    case 'hold-begun':
+    case 'lowering-begun': {
+      const phase = {
+        'lifting-resumed': 'lifting',
+        'hold-begun': 'holding',
+        'lowering-begun': 'lowering',
+      } as const;
+      const stage = stageAfter(plan, standing.stage, event.kind) ?? standing.stage;
+      return begun(plan, standing, stage, phase[event.kind], at);
+    }
+    case 'hold-ended':
+      return closed(plan, timed(standing, at));
+    case 'lowering-ended':
+      return loweringDone(plan, timed(standing, at));
+    case 'stopped':
+      return ended(cutOff(standing, at), {
+        by: 'choice',
+        reason: event.reason,
+        ...(event.repsLeft !== undefined && { repsLeft: event.repsLeft }),
+      });
+    case 'sign': {
+      const noted = { ...standing, signs: [...standing.signs, event.rule] };
+      if (standing.end) return noted;
+      return ended(cutOff(noted, at), { by: 'stop-rule', rule: event.rule });
+    }
+  }
+}
+
+function begun(
+  plan: LiveSetPlan,
+  standing: LiveStanding,
+  stage: number,
+  phase: LivePhase,
+  at: number,
+): LiveStanding {
+  const known = stage === standing.stage;
+  const planned = plan.stages[stage] as Stage;
+  const askedSeconds = askedFor(planned, plan.secondsPerRep);
+  const fresh: StageDone = { stage: planned, seconds: [], askedSeconds, failed: false };
+  return {
+    ...standing,
+    phase,
+    stage,
+    since: at,
+    stages: known ? standing.stages : [...standing.stages, fresh],
+  };
+}
+
+function askedFor(stage: Stage, secondsPerRep: number): number | null {
+  if (stage.kind === 'hold') return null;
+  if (stage.kind === 'lower') return stage.secondsEach;
+  return stage.kind === 'part-range' ? secondsPerRep / 2 : secondsPerRep;
+}
+
+function withStage(standing: LiveStanding, change: Partial<StageDone>): LiveStanding {
+  const last = standing.stages.at(-1) as StageDone;
+  return { ...standing, stages: standing.stages.with(-1, { ...last, ...change }) };
+}
+
+/** Adds the seconds since the last boundary to the stage. */
+function timed(standing: LiveStanding, at: number): LiveStanding {
+  const seconds = at - standing.since;
+  const before = standing.stages.at(-1)?.seconds ?? [];
+  const next = withStage(standing, { seconds: [...before, seconds] });
+  return { ...next, since: at, secondsUnderLoad: standing.secondsUnderLoad + seconds };
+}
+
+/** A hold or a lowering that is broken off counts by the time it lasted; a repetition does not. */
+function cutOff(standing: LiveStanding, at: number): LiveStanding {
+  return standing.phase === 'holding' || standing.phase === 'lowering'
+    ? timed(standing, at)
+    : standing;
+}
+
+function repDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
+  const { stage, seconds } = standing.stages.at(-1) as StageDone;
+  const most =
+    stage.kind === 'assisted' ? stage.reps : stage.kind === 'part-range' ? stage.maxReps : null;
+  return most !== null && seconds.length >= most ? closed(plan, standing) : standing;
+}
+
+function loweringDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
+  const { stage, seconds } = standing.stages.at(-1) as StageDone;
+  if (stage.kind !== 'lower') return standing;
+  const control = loweringControl(seconds, stage.secondsEach);
+  const next: LiveStanding = { ...standing, control };
+  if (control.kind === 'lost') {
+    return ended(next, { by: 'stop-rule', rule: 'lowering-not-controlled' });
+  }
+  return seconds.length >= stage.maxLowerings ? closed(plan, next) : { ...next, phase: 'between' };
+}
+
+function closed(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
+  const more = standing.stage < plan.stages.length - 1;
+  return more ? { ...standing, phase: 'between' } : ended(standing, { by: 'chain-done' });
+}
+
+function ended(standing: LiveStanding, end: LiveEnd): LiveStanding {
+  return { ...standing, phase: 'ended', end };
+}
