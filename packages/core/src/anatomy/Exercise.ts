@@ -53,16 +53,19 @@ export type Station =
   | 'back-extension-machine'
   | 'rotary-torso-machine';
 
+/** How the body is held; `lying` is on the back. */
 export type Support =
   | 'standing'
   | 'seated'
   | 'seated-with-back'
   | 'lying'
+  | 'side-lying'
+  | 'face-down'
   | 'chest-supported'
   | 'hand-supported'
+  | 'hands-and-feet'
   | 'hanging'
-  | 'kneeling'
-  | 'floor';
+  | 'kneeling';
 
 /** A place in the movement where the load can be held still. */
 export interface HoldPosition {
@@ -117,16 +120,21 @@ export interface Variant {
     | 'seat'
     | 'stance'
     | 'support'
-    | 'straps';
+    | 'straps'
+    | 'one-side';
   /** What is different for muscles or joints, one sentence. */
   readonly effect: string;
   /** Loaded positions this set-up takes away. */
   readonly removes?: readonly PositionId[];
   /** Loaded positions this set-up brings in. */
   readonly adds?: readonly PositionId[];
-  /** Hands loaded, when the set-up changes it. */
+  /** Stations needed besides the exercise's own. */
+  readonly stations?: readonly Station[];
+  readonly support?: Support;
   readonly hands?: 0 | 1 | 2;
-  /** Shares, when the set-up moves work to other muscles. */
+  readonly wayBack?: WayBack;
+  readonly movedShare?: MovedShare;
+  /** Shares, when the set-up moves work to other muscles: both or neither. */
   readonly direct?: ExerciseShares;
   readonly indirect?: ExerciseShares;
 }
@@ -148,12 +156,14 @@ export interface Exercise {
   readonly actions: readonly JointAction[];
   readonly positions: readonly PositionId[];
   readonly startsWith: 'lower' | 'lift';
+  /** Held or carried for seconds instead of repeated. */
+  readonly timed?: true;
   readonly sides: 'both' | 'one';
   readonly span: 'compound' | 'isolation';
   readonly support: Support;
   /** Hands that grip, push, hang or lean under load. */
   readonly hands: 0 | 1 | 2;
-  /** Share of body weight that counts as load. Without it the outside load alone is counted. */
+  /** Share of body weight that is the load: where `loads` has `body`, and only there. */
   readonly movedShare?: MovedShare;
   readonly holds: readonly HoldPosition[];
   readonly wayBack: WayBack;

@@ -1,5 +1,4 @@
 export type JointId =
-  | 'neck'
   | 'shoulder'
   | 'shoulder-blade'
   | 'elbow'

@@ -1,38 +1,41 @@
 /** Movement patterns: what an exercise is for, whatever it is loaded with. */
-export type Movement =
-  | 'horizontal-press'
-  | 'incline-press'
-  | 'vertical-press'
-  | 'dip'
-  | 'chest-fly'
-  | 'horizontal-row'
-  | 'vertical-pull'
-  | 'straight-arm-pull'
-  | 'front-raise'
-  | 'lateral-raise'
-  | 'rear-deltoid-fly'
-  | 'upright-row'
-  | 'shrug'
-  | 'shoulder-rotation'
-  | 'curl'
-  | 'triceps-extension'
-  | 'forearm'
-  | 'squat'
-  | 'leg-press'
-  | 'split-squat'
-  | 'step-up'
-  | 'knee-extension'
-  | 'hip-hinge'
-  | 'hip-thrust'
-  | 'leg-curl'
-  | 'hip-abduction'
-  | 'hip-adduction'
-  | 'hip-flexion'
-  | 'calf-raise'
-  | 'shin-raise'
-  | 'trunk-flexion'
-  | 'trunk-extension'
-  | 'trunk-bracing'
-  | 'trunk-rotation'
-  | 'trunk-side'
-  | 'carry';
+export const movements = [
+  'horizontal-press',
+  'incline-press',
+  'vertical-press',
+  'dip',
+  'chest-fly',
+  'horizontal-row',
+  'vertical-pull',
+  'straight-arm-pull',
+  'front-raise',
+  'lateral-raise',
+  'rear-deltoid-fly',
+  'upright-row',
+  'shrug',
+  'shoulder-rotation',
+  'curl',
+  'triceps-extension',
+  'forearm',
+  'squat',
+  'leg-press',
+  'split-squat',
+  'step-up',
+  'knee-extension',
+  'hip-hinge',
+  'hip-thrust',
+  'leg-curl',
+  'hip-abduction',
+  'hip-adduction',
+  'hip-flexion',
+  'calf-raise',
+  'shin-raise',
+  'trunk-flexion',
+  'trunk-extension',
+  'trunk-bracing',
+  'trunk-rotation',
+  'trunk-side',
+  'carry',
+] as const;
+
+export type Movement = (typeof movements)[number];

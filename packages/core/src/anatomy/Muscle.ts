@@ -1,3 +1,5 @@
+import type { JointAction } from './Joint.ts';
+
 /** One muscle, or muscles that work as one, under the name the trade uses. */
 export type MuscleId =
   | 'chest'
@@ -55,6 +57,8 @@ export interface Muscle {
   /** As anatomists say it. */
   readonly anatomy: string;
   readonly group: MuscleGroup;
+  /** What it does at its joints, main actions first. */
+  readonly actions: readonly JointAction[];
   /** Where it is long, when position matters for how hard it can work. */
   readonly longWhen?: string;
 }
