@@ -1,0 +1,28 @@
+import type { Calculator } from '../contract/Calculator.ts';
+import type { Texts } from '../fields/Field.ts';
+
+/** Parameters that a calculator does not know, in the order they came. */
+export type OtherParameters = readonly (readonly [name: string, value: string])[];
+
+/**
+ * The query of an address for a calculator's texts, without the question mark: only what differs
+ * from the defaults, in the order of the fields, then whatever else the address carried.
+ */
+export function encodeAddress(
+  calculator: Calculator,
+  texts: Texts,
+  others: OtherParameters = [],
+): string {
+  const own = Object.keys(calculator.fields)
+    .filter((name) => texts[name] !== undefined && texts[name] !== calculator.defaults[name])
+    .map((name) => [name, texts[name] ?? ''] as const);
+  const pairs = [...own, ...others].map(([name, value]) => [name, value]);
+  return new URLSearchParams(pairs)
+    .toString()
+    .replace(/%(2C|3A|2F|40)/g, (escaped) => decodeURIComponent(escaped));
+}
+
+/** A query as it follows a path: with its question mark, or nothing where it is empty. */
+export function asSearch(query: string): string {
+  return query === '' ? '' : `?${query}`;
+}

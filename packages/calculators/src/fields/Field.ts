@@ -1,0 +1,108 @@
+import type { LoadValue } from '@windlass/core/load';
+import type { Tempo } from '@windlass/core/tempo';
+
+/** What every field says about itself. */
+export interface FieldFace {
+  readonly label: string;
+  /** One short sentence under the field; a message about a wrong value takes its place. */
+  readonly help: string;
+  /** May be left empty; the value is then `null`. */
+  readonly optional?: boolean;
+  /** Shown, and read, only while this holds; a hidden field has its default value. */
+  readonly when?: (texts: Texts) => boolean;
+}
+
+/** What was typed, by field name: the whole state of a calculator. */
+export type Texts = Readonly<Record<string, string>>;
+
+export interface NumberField extends FieldFace {
+  readonly kind: 'number';
+  /** Shown beside the number: `reps`, `s`, `%`; empty for a bare number. */
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  /** What one press of the stepper changes; 1 also asks for a whole number. */
+  readonly step: number;
+  readonly default: number | null;
+}
+
+export interface LoadField extends FieldFace {
+  readonly kind: 'load';
+  readonly minKg: number;
+  readonly maxKg: number;
+  /** What one press of the stepper changes where the calculator knows nothing finer. */
+  readonly step: Readonly<Record<'kg' | 'lb', number>>;
+  readonly default: LoadValue | null;
+}
+
+export interface TempoField extends FieldFace {
+  readonly kind: 'tempo';
+  /** Name of the choice field that says which phase is written first; lowering first without it. */
+  readonly orderFrom?: string;
+  readonly default: string | null;
+}
+
+export interface WindowField extends FieldFace {
+  readonly kind: 'window';
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly default: CountWindow;
+}
+
+export interface CountWindow {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface ChoiceField extends FieldFace {
+  readonly kind: 'choice';
+  readonly options: readonly { readonly id: string; readonly label: string }[];
+  readonly default: string;
+  /** The last choice is offered again on the next visit, under this name. */
+  readonly remember?: string;
+}
+
+export type ScalarField = NumberField | LoadField | TempoField | WindowField | ChoiceField;
+
+export type Columns = Readonly<Record<string, ScalarField>>;
+
+/** Rows of like things: plates by the piece, dumbbells, sets done. */
+export interface RowsField extends FieldFace {
+  readonly kind: 'rows';
+  readonly columns: Columns;
+  /** What one row is called: `Plate`, `Set`. */
+  readonly rowName: string;
+  readonly minRows: number;
+  readonly maxRows: number;
+  /** `line`: one row on one line; `card`: several lines a row. */
+  readonly layout: 'line' | 'card';
+  readonly default: readonly Readonly<Record<string, unknown>>[];
+}
+
+export type Field = ScalarField | RowsField;
+
+export type Fields = Readonly<Record<string, Field>>;
+
+type KindValue = {
+  number: number;
+  load: LoadValue;
+  tempo: Tempo;
+  window: CountWindow;
+};
+
+type Present<F extends Field> = F extends RowsField
+  ? readonly InputOf<F['columns']>[]
+  : F extends ChoiceField
+    ? F['options'][number]['id']
+    : F['kind'] extends keyof KindValue
+      ? KindValue[F['kind']]
+      : never;
+
+/** The value a field gives once its text has been read. */
+export type ValueOf<F extends Field> = F extends { readonly optional: true }
+  ? Present<F> | null
+  : Present<F>;
+
+/** The values of all fields, as `compute` receives them. */
+export type InputOf<F extends Fields> = { readonly [Name in keyof F]: ValueOf<F[Name]> };

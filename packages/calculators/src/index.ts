@@ -1,0 +1,42 @@
+export { type Address, decodeAddress } from './address/decodeAddress.ts';
+export { asSearch, encodeAddress, type OtherParameters } from './address/encodeAddress.ts';
+export { calculators } from './calculators.ts';
+export type {
+  Answer,
+  Certainty,
+  Headline,
+  NextLink,
+  NoAnswer,
+  ShownResult,
+  Unreadable,
+  Why,
+} from './contract/Answer.ts';
+export type { Calculator } from './contract/Calculator.ts';
+export type { Computed, Definition, FieldGroup } from './contract/Definition.ts';
+export { defineCalculator } from './contract/defineCalculator.ts';
+export { jsonSchemaOf } from './contract/jsonSchemaOf.ts';
+export { textsOf } from './contract/textsOf.ts';
+export type {
+  ChoiceField,
+  Columns,
+  CountWindow,
+  Field,
+  FieldFace,
+  Fields,
+  InputOf,
+  LoadField,
+  NumberField,
+  RowsField,
+  ScalarField,
+  TempoField,
+  Texts,
+  ValueOf,
+  WindowField,
+} from './fields/Field.ts';
+export type { FieldProblem } from './fields/FieldProblem.ts';
+export type { JsonSchema } from './fields/fieldSchema.ts';
+export { findCalculator } from './findCalculator.ts';
+export { loadCalculator } from './loadCalculator.ts';
+export { renderCalculator } from './renderCalculator.tsx';
+export { CalculatorApp, type CalculatorAppProps } from './ui/CalculatorApp.tsx';
+export { words } from './words.ts';

@@ -1,0 +1,126 @@
+import type { FieldGroup } from '../contract/Definition.ts';
+import type { Fields } from '../fields/Field.ts';
+import { gearFields } from '../shared/gearFields.ts';
+import { unitField } from '../shared/unitField.ts';
+
+/** The form, with two rowing sets of the boathouse filled in. */
+export const fields = {
+  window: {
+    kind: 'window',
+    label: 'Fail within',
+    help: 'The repetition that cannot be finished shall fall in here.',
+    unit: 'reps',
+    min: 1,
+    max: 50,
+    default: { low: 6, high: 8 },
+  },
+  tempo: {
+    kind: 'tempo',
+    label: 'At this tempo',
+    help: 'Lowering, pause, lift, pause, in seconds. X is a lift as fast as possible.',
+    default: '4-0-2-0',
+  },
+  sets: {
+    kind: 'rows',
+    label: 'Sets done on this lift',
+    help: 'One is enough. The nearer to failure and to the window, the more they tell.',
+    columns: {
+      load: {
+        kind: 'load',
+        label: 'load',
+        help: 'Bar and plates together; one dumbbell; the number at the pin.',
+        minKg: 0.5,
+        maxKg: 600,
+        step: { kg: 2.5, lb: 5 },
+        default: { value: 50, unit: 'kg' },
+      },
+      reps: {
+        kind: 'number',
+        label: 'reps',
+        help: 'Whole repetitions.',
+        unit: '',
+        min: 0,
+        max: 100,
+        step: 1,
+        default: 10,
+      },
+      tempo: {
+        kind: 'tempo',
+        label: 'tempo, if known',
+        help: 'Empty if nobody knows.',
+        optional: true,
+        default: '2-0-1-0',
+      },
+      ended: {
+        kind: 'choice',
+        label: 'it ended',
+        help: 'As the lifter judged it.',
+        options: [
+          { id: 'failure', label: 'at failure' },
+          { id: '1', label: 'with 1 left' },
+          { id: '2', label: 'with 2 left' },
+          { id: '3', label: 'with 3 left' },
+          { id: '4', label: 'with 4 left' },
+          { id: 'more', label: 'at the target' },
+        ],
+        default: 'failure',
+      },
+      daysAgo: {
+        kind: 'number',
+        label: 'days ago',
+        help: '0 is today.',
+        unit: '',
+        min: 0,
+        max: 730,
+        step: 1,
+        default: 4,
+      },
+    },
+    rowName: 'Set',
+    minRows: 1,
+    maxRows: 12,
+    layout: 'card',
+    default: [
+      { load: { value: 50, unit: 'kg' }, reps: 12, tempo: '2-0-1-0', ended: '2', daysAgo: 4 },
+      {
+        load: { value: 57.5, unit: 'kg' },
+        reps: 8,
+        tempo: '2-0-1-0',
+        ended: 'failure',
+        daysAgo: 4,
+      },
+    ],
+  },
+  ...gearFields,
+  company: {
+    kind: 'choice',
+    label: 'Who is there',
+    help: 'Sets to failure ask for a way out of the lift.',
+    options: [
+      { id: 'partner', label: 'A partner' },
+      { id: 'alone', label: 'Nobody' },
+    ],
+    default: 'partner',
+  },
+  show: unitField,
+} as const satisfies Fields;
+
+export const groups: readonly FieldGroup<keyof typeof fields>[] = [
+  { legend: 'Wanted', fields: ['window', 'tempo'] },
+  { legend: 'Known', fields: ['sets'] },
+  { legend: 'Equipment', fields: ['gear', 'bar', 'barWeight', 'company', 'show'] },
+  {
+    legend: 'What this gym has of it',
+    fields: [
+      'plates',
+      'collar',
+      'dumbbells',
+      'stackFirst',
+      'stackStep',
+      'stackPlates',
+      'pulley',
+      'addOn',
+    ],
+    folded: true,
+  },
+];

@@ -1,0 +1,13 @@
+import type { Calculator } from './contract/Calculator.ts';
+
+const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
+  'bar-loading': async () => (await import('./bar-loading/definition.ts')).barLoading,
+  'load-for-window': async () =>
+    (await import('./load-for-window/definition.ts')).loadForWindowCalculator,
+  'tempo-seconds': async () => (await import('./tempo-seconds/definition.ts')).tempoSeconds,
+};
+
+/** One calculator, fetched on its own, so that a page pays for no other; `undefined` for an unknown id. */
+export async function loadCalculator(id: string): Promise<Calculator | undefined> {
+  return Object.hasOwn(loaders, id) ? loaders[id]?.() : undefined;
+}

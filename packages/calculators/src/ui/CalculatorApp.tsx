@@ -1,0 +1,70 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { type Address, decodeAddress } from '../address/decodeAddress.ts';
+import { asSearch, encodeAddress } from '../address/encodeAddress.ts';
+import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
+import type { Calculator } from '../contract/Calculator.ts';
+import { words } from '../words.ts';
+import { Form } from './Form.tsx';
+import { More } from './More.tsx';
+import { ResultHead } from './ResultHead.tsx';
+
+export interface CalculatorAppProps {
+  readonly calculator: Calculator;
+  /** Query of an address, for the first state; the defaults without it. */
+  readonly query?: string;
+  /**
+   * The query once the page is alive, where the markup was made without knowing it. Read after
+   * the first render, so that served and first rendered markup agree.
+   */
+  readonly liveQuery?: () => string;
+  /** Told after every change: the query of the state, and what changed. */
+  readonly onStateChange?: (query: string, name: string, text: string) => void;
+  /**
+   * Address of the folder in which every calculator has a folder of its own; `../` when it is left
+   * out. `null` where there is none: then nothing links to another calculator.
+   */
+  readonly tools?: string | null;
+}
+
+/** A whole calculator: result, inputs, reasons. The texts in its fields are all the state it has. */
+export function CalculatorApp(props: CalculatorAppProps) {
+  const { calculator, query = '', liveQuery, onStateChange, tools = '../' } = props;
+  const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
+  useEffect(() => {
+    if (liveQuery) setState(decodeAddress(calculator, liveQuery()));
+  }, [calculator, liveQuery]);
+
+  const answer = useMemo(() => calculator.answer(state.texts), [calculator, state.texts]);
+  const lastGood = useRef<ShownResult | NoAnswer | null>(null);
+  if (answer.kind !== 'unreadable') lastGood.current = answer;
+  const fallback = () => calculator.answer(calculator.defaults) as ShownResult;
+  const shown = lastGood.current ?? fallback();
+
+  const setText = (name: string, text: string) => {
+    const next = { ...state, texts: { ...state.texts, [name]: text } };
+    setState(next);
+    onStateChange?.(encodeAddress(calculator, next.texts, next.others), name, text);
+  };
+  return (
+    <div class="wl">
+      <div class="wl-sheet">
+        <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
+        <div class="wl-picture">
+          {shown.kind === 'result' ? shown.view() : <p class="wl-soft">{words.result.noView}</p>}
+        </div>
+        <Form
+          calculator={calculator}
+          texts={state.texts}
+          problems={answer.kind === 'unreadable' ? answer.problems : {}}
+          onText={setText}
+        />
+        <More
+          shown={shown}
+          others={state.others}
+          tools={tools}
+          ownLink={`${calculator.id}/${asSearch(encodeAddress(calculator, state.texts, state.others))}`}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,59 @@
+import type { Field } from '../fields/Field.ts';
+import type { FieldProblem } from '../fields/FieldProblem.ts';
+import type { ControlProps } from './FieldControl.ts';
+import { RowsControl } from './RowsControl.tsx';
+import { ScalarControl } from './ScalarControl.tsx';
+
+interface FieldViewProps extends Omit<ControlProps<Field>, 'label' | 'isBare' | 'describedBy'> {}
+
+/** A field with its label, control, and one line below: help, or what would be right. */
+export function FieldView({ field, ...rest }: FieldViewProps) {
+  const { id, problems } = rest;
+  const help = <HelpLine id={`${id}-help`} help={field.help} problems={problems} />;
+  const control = { ...rest, label: field.label, describedBy: `${id}-help` };
+  if (isOneInput(field)) {
+    return (
+      <div class="wl-field">
+        <label class="wl-label" for={id}>
+          {field.label}
+        </label>
+        <ScalarControl field={field} {...control} />
+        {help}
+      </div>
+    );
+  }
+  return (
+    <fieldset class="wl-field" id={`${id}-group`} aria-describedby={`${id}-help`}>
+      <legend class="wl-label">{field.label}</legend>
+      {field.kind === 'rows' ? (
+        <RowsControl field={field} {...control} />
+      ) : (
+        <ScalarControl field={field} {...control} />
+      )}
+      {help}
+    </fieldset>
+  );
+}
+
+type OneInput = Exclude<Field, { kind: 'rows' | 'window' }>;
+
+function isOneInput(field: Field): field is OneInput {
+  if (field.kind === 'rows' || field.kind === 'window') return false;
+  return field.kind !== 'choice' || field.options.length > 4;
+}
+
+interface HelpLineProps {
+  readonly id: string;
+  readonly help: string;
+  readonly problems: readonly FieldProblem[];
+}
+
+function HelpLine({ id, help, problems }: HelpLineProps) {
+  const isWrong = problems.length > 0;
+  return (
+    <p class="wl-help" id={id} aria-live="polite" data-wrong={isWrong ? 'true' : undefined}>
+      {isWrong && <span class="wl-mark" aria-hidden="true" />}
+      {isWrong ? problems.map((problem) => problem.message).join(' ') : help}
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+import type { OtherParameters } from '../address/encodeAddress.ts';
+import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
+import { words } from '../words.ts';
+import { CautionStrip } from './CautionStrip.tsx';
+import { CodeBlock } from './CodeBlock.tsx';
+import { CopyButton } from './CopyButton.tsx';
+import { NextLinks } from './NextLinks.tsx';
+import { SourceList } from './SourceList.tsx';
+import { WhyPanel } from './WhyPanel.tsx';
+
+interface MoreProps {
+  readonly shown: ShownResult | NoAnswer;
+  readonly others: OtherParameters;
+  readonly tools: string | null;
+  /** Address of this calculator and its state, inside `tools`. */
+  readonly ownLink: string;
+}
+
+/** All that follows from a result: cautions, details, reasons, ways on, and the same as code. */
+export function More({ shown, others, tools, ownLink }: MoreProps) {
+  return (
+    <div class="wl-more">
+      {others.length > 0 && (
+        <p class="wl-notice" role="note">
+          {words.address.unknown([...new Set(others.map(([name]) => name))].join(', '))}
+        </p>
+      )}
+      {shown.kind === 'result' && <CautionStrip cautions={shown.cautions} />}
+      {shown.kind === 'result' && shown.details()}
+      {shown.kind === 'result' && tools !== null && <NextLinks links={shown.next} tools={tools} />}
+      <div class="wl-actions wl-no-print">
+        {tools !== null && (
+          <CopyButton
+            label={words.more.copyLink}
+            text={() => new URL(`${tools}${ownLink}`, document.baseURI).href}
+          />
+        )}
+        <button type="button" class="wl-button" onClick={() => window.print()}>
+          {words.more.print}
+        </button>
+      </div>
+      {shown.kind === 'result' && <WhyPanel why={shown.why} />}
+      {shown.kind === 'result' && <CodeBlock code={shown.snippet} />}
+      {shown.kind === 'result' && <SourceList sources={shown.sources} />}
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
+import { words } from '../words.ts';
+import { BandLine } from './BandLine.tsx';
+
+interface ResultHeadProps {
+  readonly shown: ShownResult | NoAnswer;
+  /** The result is of an earlier input, because the present one cannot be read. */
+  readonly isOld: boolean;
+}
+
+/** The number, its unit small beside it, its band under it. Every line keeps its place. */
+export function ResultHead({ shown, isOld }: ResultHeadProps) {
+  return (
+    <div class="wl-head" role="status" data-old={isOld ? 'true' : undefined}>
+      <p class="wl-head-label">
+        <span>{shown.kind === 'result' ? shown.headline.label : words.result.none}</span>
+        {isOld && <span class="wl-old">{words.result.old}</span>}
+      </p>
+      {shown.kind === 'result' ? (
+        <p class="wl-number">
+          <Value value={shown.headline.value} />
+          <span class="wl-value-unit">{shown.headline.unit}</span>
+          {shown.headline.also && <span class="wl-also">{shown.headline.also}</span>}
+        </p>
+      ) : (
+        <p class="wl-number wl-no-number">
+          <span>{shown.headline}</span>
+        </p>
+      )}
+      {shown.kind === 'result' ? (
+        <BandLine certainty={shown.certainty} />
+      ) : (
+        <p class="wl-band">{shown.message}</p>
+      )}
+    </div>
+  );
+}
+
+/** The number; a mark of rounding before it stands small, so that figures keep their place. */
+function Value({ value }: { readonly value: string }) {
+  const isRounded = value.startsWith('≈');
+  return (
+    <span class="wl-value">
+      {isRounded && <span class="wl-rounded">≈</span>}
+      {isRounded ? value.slice(1) : value}
+    </span>
+  );
+}

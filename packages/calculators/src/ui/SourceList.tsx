@@ -1,0 +1,24 @@
+import type { Source } from '@windlass/core/basis';
+import { words } from '../words.ts';
+
+/** Where the figures come from, and how each was read. */
+export function SourceList({ sources }: { readonly sources: readonly Source[] }) {
+  return (
+    <section class="wl-panel">
+      <h2 class="wl-heading">{words.more.sources}</h2>
+      <ul class="wl-sources">
+        {sources.map(({ id, citation, doi, standing }) => (
+          <li key={id}>
+            {citation}{' '}
+            {doi && (
+              <a href={`https://doi.org/${doi}`} rel="external">
+                doi:{doi}
+              </a>
+            )}{' '}
+            <span class="wl-soft">({words.more.standing[standing]})</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

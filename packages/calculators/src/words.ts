@@ -1,0 +1,100 @@
+/** Every word of the package that is not one calculator's own. Another language is another such object. */
+export const words = {
+  problems: {
+    range: (min: number, max: number, unit: string) =>
+      `from ${plain(min)} to ${plain(max)}${unit === '' ? '' : ` ${unit}`}`,
+    loadRange: (minKg: number, maxKg: number) => `from ${plain(minKg)} to ${plain(maxKg)} kg`,
+    number: (range: string) =>
+      `Write one number ${range}, for example with a decimal comma or point.`,
+    whole: (range: string) => `Write a whole number ${range}.`,
+    outside: (range: string) => `This takes a value ${range}.`,
+    window: (range: string) =>
+      `Write the lowest and the highest count, both ${range}, such as 6-10.`,
+    upsideDown: (low: number, high: number) =>
+      `The first count must not be above the second. Did you mean ${high}-${low}?`,
+    choice: (ids: readonly string[]) => `Choose one of: ${ids.join(', ')}.`,
+    empty: 'This one is needed. Write a value.',
+    cells: (expected: number) => `This row is damaged: it needs ${expected} values.`,
+    rows: (min: number, max: number, name: string) =>
+      min === 0
+        ? `At most ${max} rows of this kind (${name.toLowerCase()}) fit here.`
+        : `Give at least ${min} and at most ${max} (${name.toLowerCase()}).`,
+    inRow: (name: string, row: number, message: string) => `${name} ${row}: ${message}`,
+  },
+  result: {
+    none: 'No answer for this input',
+    old: 'old: from the last complete input',
+    noView: 'No picture for this input.',
+    band: (low: string, high: string, unit: string, inTen: string) =>
+      `${low} to ${high}${unit === '' ? '' : ` ${unit}`} in ${inTen} of 10 tries.`,
+  },
+  form: {
+    region: 'Inputs',
+    kg: 'kg',
+    lb: 'lb',
+    less: (label: string) => `${label}: one step less`,
+    more: (label: string) => `${label}: one step more`,
+    unitOf: (label: string) => `${label}: unit`,
+    lowest: 'lowest',
+    highest: 'highest',
+    windowEnd: (label: string, end: string) => `${label}: ${end}`,
+    cell: (row: string, number: number, column: string) => `${row} ${number}: ${column}`,
+    row: (row: string, number: number) => `${row} ${number}`,
+    add: (row: string) => `Add a ${row.toLowerCase()}`,
+    remove: (row: string, number: number) => `Remove ${row.toLowerCase()} ${number}`,
+    part: (label: string, phase: string) => `${label}: ${phase}`,
+  },
+  more: {
+    why: 'Why',
+    cautions: 'Before you load it',
+    next: 'What next',
+    sources: 'What it rests on',
+    snippet: 'The same in TypeScript',
+    copyCode: 'Copy the code',
+    copyLink: 'Copy link',
+    copied: 'Copied.',
+    copyByHand: 'Copying is blocked here. Select it by hand:',
+    print: 'Print',
+    standing: {
+      verified: 'read in the publication',
+      recalled: 'recalled, counts for nothing by itself',
+      derived: 'computed from published rows',
+      convention: 'a convention, not a measurement',
+    },
+  },
+  phases: {
+    lower: 'lower',
+    'pause-after-lower': 'pause, low',
+    lift: 'lift',
+    'pause-after-lift': 'pause, high',
+  },
+  count: {
+    perRep: 'a rep',
+  },
+  chance: {
+    percent: (figure: string) => `${figure} %`,
+  },
+  bar: {
+    otherSide: 'the other side is the same',
+  },
+  cautions: {
+    level: { note: 'Note', caution: 'Caution', stop: 'Stop' },
+    ask: (advisers: readonly string[]) => `Ask ${advisers.join(', or ')}.`,
+    advisers: {
+      'emergency-services': 'the emergency services',
+      physician: 'a physician',
+      physiotherapist: 'a physiotherapist',
+      'obstetric-care': 'whoever looks after the pregnancy',
+      'qualified-adult': 'a qualified adult who is there',
+      coach: 'a coach',
+    },
+  },
+  address: {
+    unknown: (names: string) =>
+      `The address also carries ${names}, which this calculator does not know. It is kept, and changes nothing here.`,
+  },
+} as const;
+
+function plain(value: number): string {
+  return Number.isInteger(value) ? String(value) : String(Math.round(value * 1000) / 1000);
+}
