@@ -163,6 +163,8 @@ export interface Exercise {
   readonly support: Support;
   /** Hands that grip, push, hang or lean under load. */
   readonly hands: 0 | 1 | 2;
+  /** Where one dumbbell or kettlebell is the load although two hands are on something. */
+  readonly heldWeights?: 1;
   /** Share of body weight that is the load: where `loads` has `body`, and only there. */
   readonly movedShare?: MovedShare;
   readonly holds: readonly HoldPosition[];

@@ -34,8 +34,11 @@ import { verticalPulls } from './exercises/verticalPulls.ts';
  * otherwise: prime movers and helpers follow the textbook actions in `muscles`, and helpers of
  * presses and pulls (triceps, elbow flexors) are `indirect`, as the dose-response literature counts
  * them.
+ *
+ * The lists are built in functions marked as pure, so that an application that does not use them
+ * does not carry them.
  */
-export const exercises: readonly Exercise[] = [
+export const exercises: readonly Exercise[] = /* @__PURE__ */ (() => [
   ...rows,
   ...verticalPulls,
   ...straightArmPulls,
@@ -66,4 +69,4 @@ export const exercises: readonly Exercise[] = [
   ...bracing,
   ...trunkSides,
   ...carries,
-];
+])();

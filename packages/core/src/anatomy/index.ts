@@ -16,6 +16,7 @@ export { FREE_WEIGHT_ECCENTRIC, MACHINE_ECCENTRIC } from './eccentricFactors.ts'
 export { exercises } from './exercises.ts';
 export { type FoundExercise, findExercise } from './findExercise.ts';
 export { hasStations } from './hasStations.ts';
+export { heldWeights } from './heldWeights.ts';
 export type { JointAction, JointId, LoadedPosition, PositionId } from './Joint.ts';
 export { jointsLoaded } from './jointsLoaded.ts';
 export { loadedPositions } from './loadedPositions.ts';

@@ -30,6 +30,7 @@ export const backExtensions: readonly Exercise[] = [
     ...dumbbells,
     id: 'weighted-back-extension',
     name: 'Back extension with a weight',
+    heldWeights: 1,
     stations: ['back-extension-bench'],
     support: 'face-down',
     hands: 2,

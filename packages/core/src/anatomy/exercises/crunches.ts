@@ -26,6 +26,7 @@ export const crunches: readonly Exercise[] = [
     ...dumbbells,
     id: 'weighted-crunch',
     name: 'Crunch with a weight on the chest',
+    heldWeights: 1,
     support: 'lying',
     hands: 2,
     wayBack: 'set-down-and-restart',

@@ -146,6 +146,7 @@ export const hinges: readonly Exercise[] = [
     ...kettlebell,
     id: 'kettlebell-deadlift',
     name: 'Kettlebell deadlift',
+    heldWeights: 1,
     positions: [
       'spine-unsupported-hinge',
       'spine-upright-load',
@@ -177,6 +178,7 @@ export const hinges: readonly Exercise[] = [
     ...kettlebell,
     id: 'kettlebell-swing',
     name: 'Kettlebell swing',
+    heldWeights: 1,
     startsWith: 'lift',
     positions: ['spine-unsupported-hinge', 'spine-upright-load', 'elbow-hard-grip'],
     holds: [],

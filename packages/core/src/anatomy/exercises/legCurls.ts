@@ -60,6 +60,7 @@ export const legCurls: readonly Exercise[] = [
     ...dumbbells,
     id: 'dumbbell-leg-curl',
     name: 'Dumbbell leg curl, face down',
+    heldWeights: 1,
     stations: ['flat-bench'],
     support: 'face-down',
     holds: [

@@ -105,6 +105,7 @@ export const rows: readonly Exercise[] = [
     ...dumbbellsOrKettlebells,
     id: 'one-arm-dumbbell-row',
     name: 'One-arm dumbbell row',
+    heldWeights: 1,
     stations: ['flat-bench'],
     sides: 'one',
     support: 'hand-supported',

@@ -96,6 +96,7 @@ export const squats: readonly Exercise[] = [
     ...dumbbellsOrKettlebells,
     id: 'goblet-squat',
     name: 'Goblet squat',
+    heldWeights: 1,
     positions: [
       'spine-upright-load',
       'hip-deep-bend',

@@ -63,6 +63,7 @@ export const straightArmPulls: readonly Exercise[] = [
     ...dumbbells,
     id: 'dumbbell-pullover',
     name: 'Dumbbell pullover',
+    heldWeights: 1,
     stations: ['flat-bench'],
     direct: { lats: 0.45, 'teres-major': 0.15 },
     indirect: { chest: 0.15, 'triceps-long-head': 0.15, serratus: 0.07, grip: 0.03 },
