@@ -36,34 +36,6 @@ const uprightRow = {
   ],
 } as const satisfies Partial<Exercise>;
 
-/** Upright rows. */
-export const uprightRows: readonly Exercise[] = [
-  {
-    ...uprightRow,
-    ...anyBar,
-    id: 'barbell-upright-row',
-    name: 'Barbell upright row',
-    stations: [],
-    positions: ['shoulder-raised-turned-in', 'elbow-palms-down-pull', 'spine-upright-load'],
-  },
-  {
-    ...uprightRow,
-    ...dumbbellsOrKettlebells,
-    id: 'dumbbell-upright-row',
-    name: 'Dumbbell upright row',
-    stations: [],
-    positions: ['shoulder-raised-turned-in', 'spine-upright-load'],
-  },
-  {
-    ...uprightRow,
-    ...cableStack,
-    id: 'cable-upright-row',
-    name: 'Cable upright row',
-    stations: ['cable'],
-    positions: ['shoulder-raised-turned-in', 'elbow-palms-down-pull', 'spine-upright-load'],
-  },
-];
-
 const shrug = {
   movement: 'shrug',
   direct: { 'upper-traps': 0.75 },
@@ -83,47 +55,79 @@ const shrug = {
   variants: [withStraps],
 } as const satisfies Partial<Exercise>;
 
+/** Upright rows. */
+export const uprightRows: readonly Exercise[] = /* @__PURE__ */ (() => {
+  return [
+    {
+      ...uprightRow,
+      ...anyBar,
+      id: 'barbell-upright-row',
+      name: 'Barbell upright row',
+      stations: [],
+      positions: ['shoulder-raised-turned-in', 'elbow-palms-down-pull', 'spine-upright-load'],
+    },
+    {
+      ...uprightRow,
+      ...dumbbellsOrKettlebells,
+      id: 'dumbbell-upright-row',
+      name: 'Dumbbell upright row',
+      stations: [],
+      positions: ['shoulder-raised-turned-in', 'spine-upright-load'],
+    },
+    {
+      ...uprightRow,
+      ...cableStack,
+      id: 'cable-upright-row',
+      name: 'Cable upright row',
+      stations: ['cable'],
+      positions: ['shoulder-raised-turned-in', 'elbow-palms-down-pull', 'spine-upright-load'],
+    },
+  ];
+})();
+
 /** Shrugs. */
-export const shrugs: readonly Exercise[] = [
-  {
-    ...shrug,
-    ...barbell,
-    id: 'barbell-shrug',
-    name: 'Barbell shrug',
-    stations: ['rack'],
-    support: 'standing',
-    positions: ['spine-upright-load', 'elbow-hard-grip', 'elbow-palms-down-pull'],
-  },
-  {
-    ...shrug,
-    ...dumbbellsOrKettlebells,
-    id: 'dumbbell-shrug',
-    name: 'Dumbbell shrug',
-    stations: [],
-    support: 'standing',
-    positions: ['spine-upright-load', 'elbow-hard-grip'],
-  },
-  {
-    ...shrug,
-    ...cableStack,
-    id: 'cable-shrug',
-    name: 'Cable shrug',
-    stations: ['cable'],
-    support: 'standing',
-    positions: ['spine-upright-load', 'elbow-hard-grip'],
-    wayBack: 'legs-push',
-  },
-  {
-    ...shrug,
-    ...dumbbells,
-    id: 'chest-supported-shrug',
-    name: 'Chest-supported shrug',
-    stations: ['incline-bench'],
-    direct: { 'upper-traps': 0.45, 'mid-back': 0.35 },
-    indirect: { 'lower-traps': 0.08, grip: 0.12 },
-    actions: ['shoulder-blade-elevation', 'shoulder-blade-retraction'],
-    support: 'chest-supported',
-    positions: ['elbow-hard-grip'],
-    wayBack: 'partner-only',
-  },
-];
+export const shrugs: readonly Exercise[] = /* @__PURE__ */ (() => {
+  return [
+    {
+      ...shrug,
+      ...barbell,
+      id: 'barbell-shrug',
+      name: 'Barbell shrug',
+      stations: ['rack'],
+      support: 'standing',
+      positions: ['spine-upright-load', 'elbow-hard-grip', 'elbow-palms-down-pull'],
+    },
+    {
+      ...shrug,
+      ...dumbbellsOrKettlebells,
+      id: 'dumbbell-shrug',
+      name: 'Dumbbell shrug',
+      stations: [],
+      support: 'standing',
+      positions: ['spine-upright-load', 'elbow-hard-grip'],
+    },
+    {
+      ...shrug,
+      ...cableStack,
+      id: 'cable-shrug',
+      name: 'Cable shrug',
+      stations: ['cable'],
+      support: 'standing',
+      positions: ['spine-upright-load', 'elbow-hard-grip'],
+      wayBack: 'legs-push',
+    },
+    {
+      ...shrug,
+      ...dumbbells,
+      id: 'chest-supported-shrug',
+      name: 'Chest-supported shrug',
+      stations: ['incline-bench'],
+      direct: { 'upper-traps': 0.45, 'mid-back': 0.35 },
+      indirect: { 'lower-traps': 0.08, grip: 0.12 },
+      actions: ['shoulder-blade-elevation', 'shoulder-blade-retraction'],
+      support: 'chest-supported',
+      positions: ['elbow-hard-grip'],
+      wayBack: 'partner-only',
+    },
+  ];
+})();

@@ -46,31 +46,6 @@ const moreBiceps = {
   },
 } as const;
 
-const chinUp = {
-  ...pull,
-  ...ownBody,
-  ...moreBiceps,
-  movedShare: { low: 1, high: 1 },
-  wayBack: 'step-up',
-  variants: [
-    {
-      id: 'neutral-grip',
-      name: 'Palms facing each other',
-      changes: 'grip',
-      effect: 'Less twist at elbow and wrist.',
-    },
-    {
-      id: 'palms-down',
-      name: 'Palms-down grip (pull-up)',
-      changes: 'grip',
-      effect: 'Less biceps, more lats and lower traps.',
-      adds: ['elbow-palms-down-pull'],
-      direct: pull.direct,
-      indirect: pull.indirect,
-    },
-  ],
-} as const satisfies Partial<Exercise>;
-
 const behindNeck = {
   id: 'behind-neck',
   name: 'Behind the neck',
@@ -80,65 +55,92 @@ const behindNeck = {
 } as const;
 
 /** Chin-ups and pulldowns. */
-export const verticalPulls: readonly Exercise[] = [
-  {
-    ...chinUp,
-    id: 'chin-up',
-    name: 'Chin-up',
-    stations: ['chin-up-bar'],
-    support: 'hanging',
-    positions: ['shoulder-overhead', 'shoulder-hanging', 'elbow-hard-grip'],
-  },
-  {
-    ...chinUp,
-    id: 'assisted-chin-up',
-    name: 'Assisted chin-up',
-    stations: ['assisted-chin-dip-machine'],
-    support: 'kneeling',
-    positions: ['shoulder-overhead', 'shoulder-hanging', 'elbow-hard-grip', 'knee-kneeling'],
-  },
-  {
+export const verticalPulls: readonly Exercise[] = /* @__PURE__ */ (() => {
+  const chinUp = {
     ...pull,
-    ...cableStack,
-    id: 'cable-pulldown',
-    name: 'Cable pulldown',
-    stations: ['high-pulley'],
-    support: 'seated',
-    positions: ['shoulder-overhead', 'elbow-palms-down-pull', 'elbow-hard-grip'],
-    wayBack: 'partner-only',
-    variants: [{ ...palmsUp, ...moreBiceps }, palmsFacing, oneArm, withStraps, behindNeck],
-  },
-  {
-    ...pull,
-    ...machine,
-    id: 'machine-pulldown',
-    name: 'Pulldown machine',
-    stations: ['pulldown-machine'],
-    support: 'seated',
-    positions: ['shoulder-overhead', 'elbow-hard-grip'],
-    wayBack: 'partner-only',
+    ...ownBody,
+    ...moreBiceps,
+    movedShare: { low: 1, high: 1 },
+    wayBack: 'step-up',
     variants: [
       {
-        id: 'palms-up',
-        name: 'Palms-up grip',
+        id: 'neutral-grip',
+        name: 'Palms facing each other',
         changes: 'grip',
-        effect: 'More biceps, elbows nearer the trunk.',
-        ...moreBiceps,
+        effect: 'Less twist at elbow and wrist.',
       },
-      oneArm,
-      withStraps,
+      {
+        id: 'palms-down',
+        name: 'Palms-down grip (pull-up)',
+        changes: 'grip',
+        effect: 'Less biceps, more lats and lower traps.',
+        adds: ['elbow-palms-down-pull'],
+        direct: pull.direct,
+        indirect: pull.indirect,
+      },
     ],
-  },
-  {
-    ...pull,
-    ...band,
-    id: 'band-pulldown',
-    name: 'Band pulldown',
-    stations: ['chin-up-bar'],
-    support: 'kneeling',
-    positions: ['shoulder-overhead', 'elbow-palms-down-pull', 'elbow-hard-grip', 'knee-kneeling'],
-    holds: [{ at: 'contracted', momentArm: 1 }],
-    wayBack: 'legs-push',
-    variants: [palmsFacing, oneArm],
-  },
-];
+  } as const satisfies Partial<Exercise>;
+
+  return [
+    {
+      ...chinUp,
+      id: 'chin-up',
+      name: 'Chin-up',
+      stations: ['chin-up-bar'],
+      support: 'hanging',
+      positions: ['shoulder-overhead', 'shoulder-hanging', 'elbow-hard-grip'],
+    },
+    {
+      ...chinUp,
+      id: 'assisted-chin-up',
+      name: 'Assisted chin-up',
+      stations: ['assisted-chin-dip-machine'],
+      support: 'kneeling',
+      positions: ['shoulder-overhead', 'shoulder-hanging', 'elbow-hard-grip', 'knee-kneeling'],
+    },
+    {
+      ...pull,
+      ...cableStack,
+      id: 'cable-pulldown',
+      name: 'Cable pulldown',
+      stations: ['high-pulley'],
+      support: 'seated',
+      positions: ['shoulder-overhead', 'elbow-palms-down-pull', 'elbow-hard-grip'],
+      wayBack: 'partner-only',
+      variants: [{ ...palmsUp, ...moreBiceps }, palmsFacing, oneArm, withStraps, behindNeck],
+    },
+    {
+      ...pull,
+      ...machine,
+      id: 'machine-pulldown',
+      name: 'Pulldown machine',
+      stations: ['pulldown-machine'],
+      support: 'seated',
+      positions: ['shoulder-overhead', 'elbow-hard-grip'],
+      wayBack: 'partner-only',
+      variants: [
+        {
+          id: 'palms-up',
+          name: 'Palms-up grip',
+          changes: 'grip',
+          effect: 'More biceps, elbows nearer the trunk.',
+          ...moreBiceps,
+        },
+        oneArm,
+        withStraps,
+      ],
+    },
+    {
+      ...pull,
+      ...band,
+      id: 'band-pulldown',
+      name: 'Band pulldown',
+      stations: ['chin-up-bar'],
+      support: 'kneeling',
+      positions: ['shoulder-overhead', 'elbow-palms-down-pull', 'elbow-hard-grip', 'knee-kneeling'],
+      holds: [{ at: 'contracted', momentArm: 1 }],
+      wayBack: 'legs-push',
+      variants: [palmsFacing, oneArm],
+    },
+  ];
+})();

@@ -1,4 +1,3 @@
-import type { Caution } from '../Caution.ts';
 import type { CautionRule, LimitChange } from '../CautionRule.ts';
 import type { BloodPressure } from '../ClientHealth.ts';
 import {
@@ -20,8 +19,6 @@ const above = (
 ) =>
   pressure?.reading !== undefined &&
   (pressure.reading.systolic >= limit.systolic || pressure.reading.diastolic >= limit.diastolic);
-
-const measured: Caution['sources'] = [macDougall1985, narloch1995, nery2010];
 
 const pressureLimits: LimitChange = {
   maximalSingles: 'refused',
@@ -77,7 +74,7 @@ export const bloodPressureRules: readonly CautionRule[] = [
       instead:
         'See a physician. Until then moderate loads, breathing out with every effort, well short of failure.',
       ask: ['physician'],
-      sources: [...measured, projectConvention],
+      sources: [macDougall1985, narloch1995, nery2010, projectConvention],
     },
     when: (client) => client.bloodPressure?.status === 'untreated',
     limits: pressureLimits,
@@ -92,7 +89,7 @@ export const bloodPressureRules: readonly CautionRule[] = [
       instead:
         'Moderate loads for 10 to 15 repetitions at up to 80 % of the one-rep max, breathing out with every effort, two left at the end. The physician’s own limits come first; the 80 % is a project choice, not medical advice.',
       ask: ['physician'],
-      sources: [...measured, paluch2024, projectConvention],
+      sources: [macDougall1985, narloch1995, nery2010, paluch2024, projectConvention],
     },
     when: (client) => client.bloodPressure?.status === 'treated',
     limits: pressureLimits,
