@@ -1,0 +1,63 @@
+import type { CalendarRequest } from '../Calendar.ts';
+import { minutesOf } from '../zonedTime.ts';
+import type { Start } from './Start.ts';
+import { startsOf } from './startsOf.ts';
+
+/** A session's two forms as the search sees them; index 0 in full, 1 light. */
+export interface Form {
+  readonly minutes: number;
+  /** For each session of the rotation, the minutes after the start of this one until it may begin. */
+  readonly holdsBack: readonly number[];
+}
+
+/** A calendar request in numbers. */
+export interface CalendarModel {
+  readonly starts: readonly Start[];
+  /** How many sessions have to be placed after each start; at -1, from the beginning. */
+  readonly forcedAfter: (start: number) => number;
+  readonly forms: readonly (readonly [Form, Form])[];
+  readonly canUseGym: (session: number, gym: string | undefined) => boolean;
+  readonly anyOrder: boolean;
+  readonly perWeek: number;
+  /** Places of an earlier plan, as `start|session`. */
+  readonly kept: ReadonlySet<string>;
+}
+
+export function modelOf(request: CalendarRequest): CalendarModel {
+  const { sessions } = request;
+  const form = (minutes: number, muscles: Readonly<Record<string, number>>): Form => ({
+    minutes,
+    holdsBack: sessions.map((other) =>
+      Math.max(
+        0,
+        ...Object.keys(other.muscles).map((muscle) => wholeMinutes(muscles[muscle] ?? 0)),
+      ),
+    ),
+  });
+  const indexOf = (id: string) => sessions.findIndex((session) => session.id === id);
+  const starts = startsOf(request);
+  const forced = starts.flatMap((start, index) => (start.forced === undefined ? [] : [index]));
+  return {
+    starts,
+    forcedAfter: (start) => forced.filter((index) => index > start).length,
+    forms: sessions.map(({ minutes, muscles, light }) => [
+      form(minutes, muscles),
+      light ? form(light.minutes, light.muscles) : form(minutes, muscles),
+    ]),
+    canUseGym: (session, gym) =>
+      sessions[session]?.gyms === undefined ||
+      (gym !== undefined && sessions[session].gyms.includes(gym)),
+    anyOrder: request.order === 'any-in-round',
+    perWeek: request.perWeek ?? Number.POSITIVE_INFINITY,
+    kept: new Set(
+      (request.keep ?? []).map(
+        ({ start, session }) => `${minutesOf(start, request.zone)}|${indexOf(session)}`,
+      ),
+    ),
+  };
+}
+
+/** Whole minutes that are not less; 48 h from a sum of thirds stays 48 h. */
+export function wholeMinutes(hours: number): number {
+  return Math.ceil(60 * hours - 1e-6);
+}

@@ -1,0 +1,42 @@
+import type { CalendarModel } from './CalendarModel.ts';
+import type { Label } from './Label.ts';
+import { nextLabels } from './nextLabels.ts';
+
+/**
+ * The largest number of sessions that can be placed after a label, exactly.
+ *
+ * Session by session, keeping only those ways that no other way of equally many sessions matches
+ * in everything that limits what can follow: an earlier last day, muscles ready no later, no more
+ * sessions in the week and in the run of days.
+ */
+export function mostSessions(model: CalendarModel, first: Label): number {
+  let [count, best] = [0, finishes(model, first) ? 0 : -1];
+  let layer: readonly Label[] = [first];
+  while (layer.length > 0) {
+    const next: Label[] = [];
+    const grown = layer.flatMap((label) => nextLabels(label, model));
+    for (const label of grown.sort((a, b) => a.at - b.at)) {
+      if (!next.some((other) => leavesAsMuch(other, label, model))) next.push(label);
+    }
+    layer = next;
+    count += 1;
+    if (layer.some((label) => finishes(model, label))) best = count;
+  }
+  return best;
+}
+
+/** Whether no session that has to be placed still lies ahead. */
+export function finishes(model: CalendarModel, label: Label): boolean {
+  return model.forcedAfter(label.start) === 0;
+}
+
+function leavesAsMuch(a: Label, b: Label, model: CalendarModel): boolean {
+  return (
+    a.due === b.due &&
+    a.day <= b.day &&
+    (a.week < b.week || a.inWeek <= b.inWeek) &&
+    (a.run !== b.run || a.inRun <= b.inRun) &&
+    a.ready.every((ready, session) => ready <= (b.ready[session] ?? 0)) &&
+    model.forcedAfter(a.start) === model.forcedAfter(b.start)
+  );
+}

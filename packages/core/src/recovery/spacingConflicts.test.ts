@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import type { RotaSession } from './Calendar.ts';
+import { spacingConflicts } from './spacingConflicts.ts';
+
+const session = (id: string, ...muscles: string[]): RotaSession => ({
+  id,
+  name: id,
+  minutes: 60,
+  muscles: Object.fromEntries(muscles.map((muscle) => [muscle, 48])),
+});
+const rotation = [
+  session('chest', 'chest', 'front-deltoid', 'triceps'),
+  session('shoulders', 'front-deltoid', 'side-deltoid', 'triceps'),
+  session('side-raises', 'side-deltoid', 'supraspinatus'),
+];
+const conflicts = (zone: string, ...sessions: (readonly [string, string])[]) =>
+  spacingConflicts({
+    zone,
+    rotation,
+    sessions: sessions.map(([id, start]) => ({ session: id, start })),
+  });
+
+describe('spacingConflicts', () => {
+  it('finds chest on Monday and shoulders on Tuesday 24 h too early, by their shared muscles', () => {
+    const [conflict, ...others] = conflicts(
+      'Europe/Berlin',
+      ['chest', '2026-03-02T18:00'],
+      ['shoulders', '2026-03-03T18:00'],
+    );
+    expect(others).toEqual([]);
+    expect(conflict?.gaps.map(({ muscle, hours }) => [muscle, hours])).toEqual([
+      ['front-deltoid', 24],
+      ['triceps', 24],
+    ]);
+    expect(conflict?.earliest).toBe('2026-03-04T18:00');
+  });
+
+  it('lets side raises stay on Tuesday', () => {
+    const days = [
+      ['chest', '2026-03-02T18:00'],
+      ['side-raises', '2026-03-03T18:00'],
+    ] as const;
+    expect(conflicts('Europe/Berlin', ...days)).toEqual([]);
+  });
+
+  it('accepts a weekend of two sessions only for different muscles', () => {
+    const [same, different] = ['chest', 'side-raises'].map((second) =>
+      conflicts('Europe/Berlin', ['chest', '2026-03-07T10:00'], [second, '2026-03-08T10:00']),
+    );
+    expect(same).toHaveLength(1);
+    expect(different).toHaveLength(0);
+  });
+
+  it('counts 47 and 49 h across the clock changes, not 48', () => {
+    const pair = (a: string, b: string) => conflicts('Europe/Berlin', ['chest', a], ['chest', b]);
+    expect(pair('2026-03-28T10:00', '2026-03-30T10:00')[0]?.gaps[0].hours).toBe(47);
+    expect(pair('2026-03-28T10:00', '2026-03-30T10:00')[0]?.earliest).toBe('2026-03-30T11:00');
+    expect(pair('2026-10-24T18:00', '2026-10-26T18:00')).toEqual([]);
+  });
+
+  it('refuses a session it knows nothing about', () => {
+    expect(() => conflicts('Europe/Berlin', ['arms', '2026-03-02T18:00'])).toThrow(RangeError);
+  });
+});
