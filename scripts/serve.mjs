@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import open from 'open';
 import sirv from 'sirv';
-import { root } from './workspace.mjs';
 import { securityHeaders } from './securityHeaders.mjs';
+import { root } from './workspace.mjs';
 
 const usualPort = 4180;
 const portsToTry = 20;
@@ -14,7 +14,9 @@ const { values } = parseArgs({ options: { port: { type: 'string' }, quiet: { typ
 const asked = values.port ?? process.env.PORT;
 const first = asked === undefined ? usualPort : Number(asked);
 if (!Number.isInteger(first) || first < 0 || first > 65535) {
-  console.error(`--port must be a whole number from 0 to 65535, got ${asked}. Example: npm start -- --port 4200`);
+  console.error(
+    `--port must be a whole number from 0 to 65535, got ${asked}. Example: npm start -- --port 4200`,
+  );
   process.exit(2);
 }
 
@@ -39,7 +41,9 @@ function listen(port) {
   server.once('error', (error) => {
     if (error.code !== 'EADDRINUSE') throw error;
     if (port + 1 >= first + portsToTry) {
-      console.error(`Ports ${first} to ${port} are all taken. Choose another: npm start -- --port 5000`);
+      console.error(
+        `Ports ${first} to ${port} are all taken. Choose another: npm start -- --port 5000`,
+      );
       process.exit(1);
     }
     console.log(`Port ${port} is taken, trying ${port + 1}.`);

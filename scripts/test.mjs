@@ -2,7 +2,15 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { CommandError, ensureBuilt, ensureInstalled, main, root, runBin, runFile } from './workspace.mjs';
+import {
+  CommandError,
+  ensureBuilt,
+  ensureInstalled,
+  main,
+  root,
+  runBin,
+  runFile,
+} from './workspace.mjs';
 
 const scratch = mkdtempSync(join(tmpdir(), 'windlass-test-'));
 const quiet = { quiet: true };
@@ -11,14 +19,34 @@ const checks = [
   { name: 'lint', work: () => runBin('biome', ['ci', '--error-on-warnings', '.'], quiet) },
   { name: 'types of core', work: () => types('packages/core') },
   { name: 'build of the packages', work: () => build('calculators') },
-  { name: 'types of calculators', after: ['build of the packages'], work: () => types('packages/calculators') },
+  {
+    name: 'types of calculators',
+    after: ['build of the packages'],
+    work: () => types('packages/calculators'),
+  },
   { name: 'types of examples', after: ['build of the packages'], work: () => types('examples') },
   { name: 'types of tests', after: ['build of the packages'], work: () => types('tests') },
-  { name: 'unit and property tests', after: ['build of the packages'], work: () => vitest('unit', []) },
-  { name: 'packages as installed', after: ['build of the packages'], work: () => runFile('tests/packages/check.ts', [], quiet) },
+  {
+    name: 'unit and property tests',
+    after: ['build of the packages'],
+    work: () => vitest('unit', []),
+  },
+  {
+    name: 'packages as installed',
+    after: ['build of the packages'],
+    work: () => runFile('tests/packages/check.ts', [], quiet),
+  },
   { name: 'build of the site', after: ['build of the packages'], work: () => build('site') },
-  { name: 'types of the site', after: ['build of the site'], work: () => runBin('astro', ['check'], { ...quiet, cwd: join(root, 'site') }) },
-  { name: 'journey in a browser', after: ['build of the site'], work: () => vitest('browser', ['--config', 'tests/browser/vitest.config.ts']) },
+  {
+    name: 'types of the site',
+    after: ['build of the site'],
+    work: () => runBin('astro', ['check'], { ...quiet, cwd: join(root, 'site') }),
+  },
+  {
+    name: 'journey in a browser',
+    after: ['build of the site'],
+    work: () => vitest('browser', ['--config', 'tests/browser/vitest.config.ts']),
+  },
 ];
 
 const tally = { passed: 0, failed: 0 };
@@ -88,7 +116,10 @@ async function build(target) {
 async function vitest(name, args) {
   const file = join(scratch, `${name}.json`);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const result = await runBin('vitest', ['run', ...args, ...reporters], { ...quiet, env: { NO_COLOR: '1' } });
+  const result = await runBin('vitest', ['run', ...args, ...reporters], {
+    ...quiet,
+    env: { NO_COLOR: '1' },
+  });
   return { ...result, tests: readTally(file) };
 }
 
@@ -107,5 +138,9 @@ function seconds(since) {
 }
 
 function indent(text) {
-  return text.trimEnd().split('\n').map((line) => `     ${line}`).join('\n');
+  return text
+    .trimEnd()
+    .split('\n')
+    .map((line) => `     ${line}`)
+    .join('\n');
 }

@@ -2,7 +2,15 @@
 // Runs on whatever Node started npm (20 or later), so it uses nothing that is not in Node itself.
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -87,12 +95,16 @@ export async function ensureBuilt(target, say = console.error) {
   for (const step of buildSteps.slice(0, buildSteps.findIndex(({ name }) => name === target) + 1)) {
     const stamp = join(root, '.cache', `built-${step.name}`);
     const wanted = digest(step.inputs.flatMap(filesBelow));
-    const fresh = existsSync(join(root, step.output)) && existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted;
+    const fresh =
+      existsSync(join(root, step.output)) &&
+      existsSync(stamp) &&
+      readFileSync(stamp, 'utf8') === wanted;
     if (fresh) continue;
     say(`Building ${step.name}…`);
     rmSync(stamp, { force: true });
     const result = await runBin(step.bin, step.args, { cwd: join(root, step.folder), quiet: true });
-    if (result.status !== 0) throw new CommandError(`Building ${step.name} failed:\n${result.output}`);
+    if (result.status !== 0)
+      throw new CommandError(`Building ${step.name} failed:\n${result.output}`);
     mkdirSync(dirname(stamp), { recursive: true });
     writeFileSync(stamp, wanted);
   }
@@ -101,14 +113,37 @@ export async function ensureBuilt(target, say = console.error) {
 const libraryInputs = ['tsconfig.base.json', 'pnpm-lock.yaml', 'packages/core'];
 const calculatorInputs = [...libraryInputs, 'packages/calculators'];
 const buildSteps = [
-  { name: 'core', folder: 'packages/core', bin: 'tsup', args: ['--silent'], inputs: libraryInputs, output: 'packages/core/dist/index.js' },
-  { name: 'calculators', folder: 'packages/calculators', bin: 'tsup', args: ['--silent'], inputs: calculatorInputs, output: 'packages/calculators/dist/index.js' },
-  { name: 'site', folder: 'site', bin: 'astro', args: ['build', '--silent'], inputs: [...calculatorInputs, 'site', 'README.md'], output: 'site/dist/index.html' },
+  {
+    name: 'core',
+    folder: 'packages/core',
+    bin: 'tsup',
+    args: ['--silent'],
+    inputs: libraryInputs,
+    output: 'packages/core/dist/index.js',
+  },
+  {
+    name: 'calculators',
+    folder: 'packages/calculators',
+    bin: 'tsup',
+    args: ['--silent'],
+    inputs: calculatorInputs,
+    output: 'packages/calculators/dist/index.js',
+  },
+  {
+    name: 'site',
+    folder: 'site',
+    bin: 'astro',
+    args: ['build', '--silent'],
+    inputs: [...calculatorInputs, 'site', 'README.md'],
+    output: 'site/dist/index.html',
+  },
 ];
 
 function manifests() {
   const folders = ['', 'packages/core', 'packages/calculators', 'site', 'examples', 'tests'];
-  return folders.map((folder) => join(folder, 'package.json')).filter((file) => existsSync(join(root, file)));
+  return folders
+    .map((folder) => join(folder, 'package.json'))
+    .filter((file) => existsSync(join(root, file)));
 }
 
 const generated = new Set(['node_modules', 'dist', '.astro', '.cache', 'reference-generated']);
@@ -125,7 +160,11 @@ function filesBelow(path) {
 function digest(files) {
   const hash = createHash('sha256');
   for (const file of [...files].sort()) {
-    hash.update(file).update('\0').update(readFileSync(join(root, file))).update('\0');
+    hash
+      .update(file)
+      .update('\0')
+      .update(readFileSync(join(root, file)))
+      .update('\0');
   }
   return hash.digest('hex');
 }

@@ -1,0 +1,29 @@
+import * as z from 'zod/mini';
+import { bad, good, type Outcome, type Problem } from '../basis/index.ts';
+
+/** Reads unknown input by a schema: the typed value, or every problem with its place. */
+export function readWith<Schema extends z.core.$ZodType>(
+  schema: Schema,
+  input: unknown,
+): Outcome<z.output<Schema>> {
+  const result = z.safeParse(schema, input);
+  if (result.success) return good(result.data);
+  return bad(...result.error.issues.map(problemOf));
+}
+
+function problemOf(issue: z.core.$ZodIssue): Problem {
+  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+  if (issue.code === 'unrecognized_keys') {
+    const [unknown = ''] = issue.keys;
+    return {
+      code: 'schema.unknown-field',
+      path: [...path, unknown],
+      message: `There is no field "${unknown}" here. ${issue.message}`,
+      params: { field: unknown },
+    };
+  }
+  if (issue.code === 'custom' && typeof issue.params?.code === 'string') {
+    return { code: issue.params.code, path, message: issue.message };
+  }
+  return { code: `schema.${issue.code.replaceAll('_', '-')}`, path, message: issue.message };
+}

@@ -1,0 +1,99 @@
+import type { Band } from '../basis/index.ts';
+import type { LoadValue } from '../load/index.ts';
+import type { Adviser } from '../safety/index.ts';
+import type { SessionMinutes } from './SessionPlan.ts';
+
+/** A load on a sheet: for machines, for people, and how it is put together. */
+export interface SheetLoad {
+  /** The number that is counted up or read off on this equipment. */
+  readonly value: LoadValue;
+  /** The same for people, with what it counts: `≈53.08 kg in total, with the bar`. */
+  readonly words: string;
+  /** How it is put together: `each side 15 kg + 1.25 kg`. */
+  readonly loading: string;
+}
+
+/** A warm-up set on a sheet. */
+export interface SheetStep {
+  readonly load: SheetLoad;
+  readonly reps: number;
+  readonly restSeconds: number;
+  /** What the hands do before it. */
+  readonly change: string;
+}
+
+/** A work set on a sheet. */
+export interface SheetSet {
+  readonly reps: Band;
+  readonly seconds: Band;
+  readonly chance: number;
+}
+
+/** An exercise on a sheet, with its load. */
+export interface SheetLift {
+  readonly kind: 'planned';
+  readonly name: string;
+  readonly equipment: string;
+  readonly tempo: string;
+  /** `Lift 2 s, pause 1 s, lower 3 s`, in the order in which they happen. */
+  readonly count: string;
+  readonly window: { readonly minReps: number; readonly maxReps: number };
+  readonly load: SheetLoad;
+  readonly warmUp: readonly SheetStep[];
+  readonly sets: readonly SheetSet[];
+  readonly restSeconds: number;
+  /** What ends a set, and why this load. */
+  readonly notes: readonly string[];
+}
+
+/** An exercise without history on a sheet: the first trial set and how to go on. */
+export interface SheetFinding {
+  readonly kind: 'finding';
+  readonly name: string;
+  readonly equipment: string;
+  readonly tempo: string;
+  readonly count: string;
+  readonly window: { readonly minReps: number; readonly maxReps: number };
+  readonly firstLoad: SheetLoad;
+  readonly reps: number;
+  readonly notes: readonly string[];
+}
+
+/** An exercise that is left out, and why. */
+export interface SheetLeftOut {
+  readonly kind: 'left-out';
+  readonly name: string;
+  readonly reason: string;
+}
+
+/** A caution on a sheet. */
+export interface SheetCaution {
+  readonly level: 'note' | 'caution' | 'stop';
+  readonly what: string;
+  readonly why: string;
+  readonly instead: string;
+  readonly ask: readonly Adviser[];
+}
+
+/** A session in words and numbers, for people to follow and for machines to read. */
+export interface SessionSheet {
+  readonly kind: 'sheet';
+  readonly client: string;
+  readonly gym: string;
+  readonly date: string;
+  readonly minutes: SessionMinutes;
+  readonly lifts: readonly (SheetLift | SheetFinding | SheetLeftOut)[];
+  readonly cautions: readonly SheetCaution[];
+  /** Signs to stop for, with what to do. */
+  readonly stop: readonly string[];
+}
+
+/** A sheet that only asks: no session before somebody has agreed. */
+export interface AskFirstSheet {
+  readonly kind: 'ask-first';
+  readonly client: string;
+  readonly date: string;
+  readonly reasons: readonly string[];
+  readonly ask: readonly Adviser[];
+  readonly cautions: readonly SheetCaution[];
+}

@@ -1,0 +1,38 @@
+import type { Unit } from '../load/index.ts';
+import { forecastDoubts } from '../strength/index.ts';
+import { loadWords } from './loadingWords.ts';
+import type { LoadReason, PlannedLift } from './SessionPlan.ts';
+
+/** What a reader has to know about a lift: what ends a set, why this load, how sure it is. */
+export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readonly string[] {
+  const { lift, work, repsInReserve, basis, lighter, heavier } = plan;
+  const percent = new Intl.NumberFormat(locale, { style: 'percent' });
+  const neighbour = (name: string, other: typeof work | undefined) =>
+    other &&
+    `${name}: ${loadWords(other.choice.shown, unit, locale)}, ${percent.format(other.inside)}.`;
+  const ending =
+    repsInReserve > 0
+      ? `End each set with ${repsInReserve} ${repsInReserve === 1 ? 'rep' : 'reps'} left.`
+      : 'Go on until the next rep cannot be lifted at this tempo.';
+  const alone =
+    repsInReserve === 0 && lift.exercise.atFailureAlone === 'needs-stops'
+      ? 'Set the stops or pins and try them before the first hard set.'
+      : undefined;
+  return [
+    `${ending} ${alone ?? ''}`.trim(),
+    `${reasonWords[plan.reason]} It rests on ${basis.sets} ${basis.sets === 1 ? 'set' : 'sets'}, the last of ${basis.lastDate ?? 'no date'}.`,
+    ...plan.basis.passedOver.map(({ set, why }) => `Not used: the set of ${set.date}. ${why}`),
+    ...work.doubts.map((doubt) => forecastDoubts[doubt].reason),
+    ...[neighbour('One lighter', lighter), neighbour('One heavier', heavier)].filter(
+      (words) => words !== undefined,
+    ),
+    ...lift.loads.notes.map(({ message }) => message),
+  ];
+}
+
+const reasonWords: Readonly<Record<LoadReason, string>> = {
+  'best-chance': 'This load has the best chance of ending the first set inside the window.',
+  'careful-first':
+    'The best load is not sure enough yet, so this is the heaviest one that seldom ends the first set too early.',
+  capped: 'This is the heaviest load that the limits for this person allow.',
+};

@@ -1,0 +1,18 @@
+import type { LoadList } from '../equipment/index.ts';
+import type { Load } from '../load/index.ts';
+
+/**
+ * The load that is moved when a piece of equipment shows a number, also one that it cannot make
+ * today: on every kind of equipment the two are related by a straight line.
+ *
+ * A bar's total stays what it is, one hand counts twice, a stack number is divided by its pulley
+ * ratio, added weight comes on top of the moved part of the body.
+ */
+export function movedLoad(list: LoadList, shown: Load): Load {
+  const same = list.loads.find((one) => one.shown === shown);
+  if (same) return same.load;
+  const [first] = list.loads;
+  const last = list.loads.findLast((one) => one.shown !== first.shown);
+  const slope = last ? (last.load - first.load) / (last.shown - first.shown) : 1;
+  return Math.round(first.load + slope * (shown - first.shown)) as Load;
+}
