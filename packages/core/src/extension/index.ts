@@ -2,6 +2,7 @@ export { advanceLiveSet, type LiveSetStep } from './advanceLiveSet.ts';
 export type { ChainForecast, ChainForecastInput, StageForecast } from './ChainForecast.ts';
 export type { ChainRefusal, NearestChain } from './ChainRefusal.ts';
 export { type ChainDose, chainDose } from './chainDose.ts';
+export { type ChainNeed, chainNeeds } from './chainNeeds.ts';
 export { chainParameters } from './chainParameters.ts';
 export { chainRefusals } from './chainRefusals.ts';
 export { type ChainThresholds, chainThresholds, type ThresholdInput } from './chainThresholds.ts';

@@ -29,7 +29,7 @@ function follows(stages: readonly Stage[], index: number): readonly ChainRefusal
     return [refuse('opens-with-lift', 0, why, 'Put lifting to failure first.')];
   }
   if (rule.after.includes(before)) return [];
-  const why = `There is no ${rule.name} right after ${stageRules[before].name}. ${rule.why}`;
+  const why = `${capital(rule.name)} cannot come right after ${stageRules[before].name}. ${rule.why}`;
   const names = rule.after.map((kind) => stageRules[kind].name).join('; ');
   const instead = names ? `It can come right after: ${names}.` : 'Put it first.';
   return [refuse('wrong-order', index, why, instead)];
@@ -40,6 +40,11 @@ function repeats(stages: readonly Stage[], index: number): readonly ChainRefusal
   const rule = stageRules[kind];
   const count = stages.slice(0, index + 1).filter((stage) => stage.kind === kind).length;
   if (count !== rule.times + 1) return [];
-  const why = `In one set there is ${rule.name} ${rule.times === 1 ? 'once' : `${rule.times} times`} at most.`;
+  const often = rule.times === 1 ? 'once' : `${rule.times} times`;
+  const why = `At most ${often} in a set: ${rule.name}.`;
   return [refuse('too-often', index, why, 'Leave out the repeat.')];
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

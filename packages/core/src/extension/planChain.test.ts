@@ -43,7 +43,15 @@ describe('alone on a machine that can be left', () => {
     const plan = planChain([lift, lowerOnce, hold], setting({ exercise: pulldown }));
     expect(plan).toMatchObject({
       kind: 'refused',
-      refusals: [{ code: 'extension.wrong-order', stage: 2 }],
+      refusals: [
+        {
+          code: 'extension.wrong-order',
+          stage: 2,
+          why: expect.stringMatching(
+            /^A hold cannot come right after slow lowering\. A muscle can/,
+          ),
+        },
+      ],
       nearest: { kind: 'chain', stages: [lift, hold, lowerOnce] },
     });
   });
