@@ -7,8 +7,9 @@ import { eccentricRatio, giessing, heldAndLowered, isometricRatio } from './chai
 import { DRAW_DIMENSIONS, drawChain } from './drawChain.ts';
 import { evenDraws } from './evenDraws.ts';
 import { forcedRepHelp } from './forcedRepHelp.ts';
-import { runChain, type StageRun } from './runChain.ts';
+import { runChain } from './runChain.ts';
 import type { Stage } from './Stage.ts';
+import type { StageRun } from './StageRun.ts';
 
 const fresh: MuscleFatigue = { fast: 0, slow: 0 };
 

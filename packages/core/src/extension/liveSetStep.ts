@@ -4,9 +4,9 @@ import type { LiveSetEvent, LiveSetPlan } from './LiveSet.ts';
 import { liveProblem } from './liveProblem.ts';
 import { loweringControl } from './loweringControl.ts';
 import { nextEvents } from './nextEvents.ts';
-import type { Stage } from './Stage.ts';
-import type { LiveEnd, LivePhase, LiveStanding, StageDone } from './Standing.ts';
+import type { LiveStanding, StageDone } from './Standing.ts';
 import { stageAfter } from './stageAfter.ts';
+import { begun, closed, cutOff, ended, timed, withStage } from './standingChanges.ts';
 
 export type LiveStep =
   | { readonly ok: true; readonly standing: LiveStanding }
@@ -24,23 +24,6 @@ export function liveSetStep(
   const due = event.kind === 'sign' ? null : dueStopAt(plan, standing, event.atSeconds);
   const after = due ? ended(happened, { by: 'stop-rule', rule: due.rule }) : happened;
   return { ok: true, standing: { ...after, next: nextEvents(plan, after.phase, after.stage) } };
-}
-
-/** Where every set begins. */
-export function readyStanding(plan: LiveSetPlan): LiveStanding {
-  return {
-    phase: 'ready',
-    stage: -1,
-    stages: [],
-    startedAt: null,
-    since: 0,
-    lastAt: 0,
-    end: null,
-    signs: [],
-    secondsUnderLoad: 0,
-    control: null,
-    next: nextEvents(plan, 'ready', -1),
-  };
 }
 
 function apply(plan: LiveSetPlan, standing: LiveStanding, event: LiveSetEvent): LiveStanding {
@@ -81,52 +64,6 @@ function apply(plan: LiveSetPlan, standing: LiveStanding, event: LiveSetEvent): 
   }
 }
 
-function begun(
-  plan: LiveSetPlan,
-  standing: LiveStanding,
-  stage: number,
-  phase: LivePhase,
-  at: number,
-): LiveStanding {
-  const known = stage === standing.stage;
-  const planned = plan.stages[stage] as Stage;
-  const askedSeconds = askedFor(planned, plan.secondsPerRep);
-  const fresh: StageDone = { stage: planned, seconds: [], askedSeconds, failed: false };
-  return {
-    ...standing,
-    phase,
-    stage,
-    since: at,
-    stages: known ? standing.stages : [...standing.stages, fresh],
-  };
-}
-
-function askedFor(stage: Stage, secondsPerRep: number): number | null {
-  if (stage.kind === 'hold') return null;
-  if (stage.kind === 'lower') return stage.secondsEach;
-  return stage.kind === 'part-range' ? secondsPerRep / 2 : secondsPerRep;
-}
-
-function withStage(standing: LiveStanding, change: Partial<StageDone>): LiveStanding {
-  const last = standing.stages.at(-1) as StageDone;
-  return { ...standing, stages: standing.stages.with(-1, { ...last, ...change }) };
-}
-
-/** Adds the seconds since the last boundary to the stage. */
-function timed(standing: LiveStanding, at: number): LiveStanding {
-  const seconds = at - standing.since;
-  const before = standing.stages.at(-1)?.seconds ?? [];
-  const next = withStage(standing, { seconds: [...before, seconds] });
-  return { ...next, since: at, secondsUnderLoad: standing.secondsUnderLoad + seconds };
-}
-
-/** A hold or a lowering that is broken off counts by the time it lasted; a repetition does not. */
-function cutOff(standing: LiveStanding, at: number): LiveStanding {
-  return standing.phase === 'holding' || standing.phase === 'lowering'
-    ? timed(standing, at)
-    : standing;
-}
-
 function repDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
   const { stage, seconds } = standing.stages.at(-1) as StageDone;
   const most =
@@ -143,13 +80,4 @@ function loweringDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
     return ended(next, { by: 'stop-rule', rule: 'lowering-not-controlled' });
   }
   return seconds.length >= stage.maxLowerings ? closed(plan, next) : { ...next, phase: 'between' };
-}
-
-function closed(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
-  const more = standing.stage < plan.stages.length - 1;
-  return more ? { ...standing, phase: 'between' } : ended(standing, { by: 'chain-done' });
-}
-
-function ended(standing: LiveStanding, end: LiveEnd): LiveStanding {
-  return { ...standing, phase: 'ended', end };
 }

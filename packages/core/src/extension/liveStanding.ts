@@ -1,5 +1,6 @@
 import type { LiveSet } from './LiveSet.ts';
-import { liveSetStep, readyStanding } from './liveSetStep.ts';
+import { liveSetStep } from './liveSetStep.ts';
+import { readyStanding } from './readyStanding.ts';
 import type { LiveStanding } from './Standing.ts';
 
 /**
