@@ -1,11 +1,11 @@
 import type { Exercise, MuscleId } from '../../packages/core/src/anatomy/index.ts';
+import { testExercise } from '../../packages/core/src/recovery/exercise.testing.ts';
 import {
   hoursUntilReady,
   muscleDose,
   type TrainedSets,
   type TrainingStatus,
 } from '../../packages/core/src/recovery/index.ts';
-import { testExercise } from '../../packages/core/src/recovery/testExercise.ts';
 import { fitRecovery } from './fitRecovery.ts';
 import { readReference } from './readReference.ts';
 import { type Bout, bouts } from './recoveryBouts.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { testExercise } from './exercise.testing.ts';
 import { hoursUntilReady } from './hoursUntilReady.ts';
 import { readiness } from './readiness.ts';
-import { testExercise } from './testExercise.ts';
 
 const press = testExercise({ chest: 0.6 }, { 'triceps-long-head': 0.4 });
 const pushdown = testExercise({ 'triceps-long-head': 1 });

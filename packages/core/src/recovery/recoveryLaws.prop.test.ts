@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { testExercise } from './exercise.testing.ts';
 import { hoursUntilReady } from './hoursUntilReady.ts';
 import { muscleDose } from './muscleDose.ts';
 import type { TrainedSets, TrainingStatus } from './TrainedSets.ts';
-import { testExercise } from './testExercise.ts';
 import { unaccustomedShare } from './unaccustomedShare.ts';
 
 const exercise = testExercise({ vasti: 1 });

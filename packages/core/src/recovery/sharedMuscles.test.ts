@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { testExercise } from './exercise.testing.ts';
 import { muscleDose } from './muscleDose.ts';
 import { sharedMuscles } from './sharedMuscles.ts';
-import { testExercise } from './testExercise.ts';
 
 describe('sharedMuscles', () => {
   it('finds the pressing muscles that a chest day and a shoulder day share', () => {
