@@ -26,7 +26,7 @@ export const words = {
     old: 'old: from the last complete input',
     noView: 'No picture for this input.',
     band: (low: string, high: string, unit: string, inTen: string) =>
-      `${low} to ${high}${unit === '' ? '' : ` ${unit}`} in ${inTen} of 10 tries.`,
+      `${low} to ${high}${unit === '' ? '' : ` ${unit}`} in ${inTen} of 10.`,
   },
   form: {
     region: 'Inputs',
@@ -70,6 +70,17 @@ export const words = {
   },
   count: {
     perRep: 'a rep',
+  },
+  ramp: {
+    times: (reps: number) => `× ${reps}`,
+    work: 'work',
+    names: {
+      circulation: 'For the blood: easy.',
+      rehearsal: 'For the movement: as the work set will be.',
+      primer: 'For the load: near it, and few.',
+      'above the work load': 'Above the work load: one rep, as was asked for.',
+      work: 'The work set.',
+    },
   },
   chance: {
     percent: (figure: string) => `${figure} %`,

@@ -19,7 +19,7 @@ export function encodeAddress(
   const pairs = [...own, ...others].map(([name, value]) => [name, value]);
   return new URLSearchParams(pairs)
     .toString()
-    .replace(/%(2C|3A|2F|40)/g, (escaped) => decodeURIComponent(escaped));
+    .replace(/%(2C|3A|2F|40|7E)/g, (escaped) => decodeURIComponent(escaped));
 }
 
 /** A query as it follows a path: with its question mark, or nothing where it is empty. */

@@ -1,10 +1,8 @@
-import { capacityTrace, repCost, repsUntil } from '@windlass/core/capacity';
+import { repCost, repsUntil } from '@windlass/core/capacity';
 import { kappaAtTempo, kappaBand } from '@windlass/core/strength';
 import { CapacityChart } from '../ui/CapacityChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
 import type { WindowResult } from './compute.ts';
-
-const MUSCLE = { lift: 1 };
 
 /** Capacity over the set with the best load, between the least and the most enduring that is believed. */
 export function SetCapacity({ result }: { readonly result: WindowResult }) {
@@ -18,16 +16,11 @@ export function SetCapacity({ result }: { readonly result: WindowResult }) {
     high: costPerRep(kappa.high),
   };
   const reps = Math.max(1, repsUntil(1, asked, costs.high));
-  const traces = {
-    low: traceOf(costs.low),
-    likely: traceOf(costs.likely),
-    high: traceOf(costs.high),
-  };
-  const points = traces.likely.map(({ seconds, capacity }, at) => ({
-    seconds,
-    low: Math.max(0, traces.low[at]?.capacity ?? 0),
-    likely: Math.max(0, capacity),
-    high: traces.high[at]?.capacity ?? 0,
+  const points = [0, reps].map((done) => ({
+    seconds: done * paceSeconds,
+    low: Math.max(0, 1 - done * costs.low),
+    likely: Math.max(0, 1 - done * costs.likely),
+    high: Math.max(0, 1 - done * costs.high),
   }));
   const likelySeconds = Math.max(0, repsUntil(1, asked, costs.likely)) * paceSeconds;
   return (
@@ -48,18 +41,5 @@ export function SetCapacity({ result }: { readonly result: WindowResult }) {
   function costPerRep(atThreeSeconds: number): number {
     const atPace = kappaAtTempo(atThreeSeconds, paceSeconds).kappa.likely;
     return repCost({ intensity: asked, kappa: atPace, alpha: belief.alpha });
-  }
-
-  /** Rep by rep, so that all three have their points at the same seconds. */
-  function traceOf(cost: number) {
-    const one = {
-      kind: 'reps',
-      shares: MUSCLE,
-      reps: 1,
-      secondsPerRep: paceSeconds,
-      costPerRep: cost,
-    } as const;
-    const steps = Array.from({ length: Math.ceil(reps) }, () => one);
-    return capacityTrace({ shares: MUSCLE, steps }).points;
   }
 }

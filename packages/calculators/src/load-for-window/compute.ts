@@ -41,7 +41,7 @@ export interface WindowResult {
 export function computeLoadForWindow(input: WindowInput): Computed<WindowResult> {
   const { window, tempo, show } = input;
   const paceSeconds = secondsPerRep(tempo);
-  const sets = performedSets(input.sets, ratioOf(input));
+  const sets = performedSets(input.sets, input);
   const { equipment, use } = gearOf(input);
   const loads = reachableLoads(equipment, use);
   if (loads.kind === 'none') return none(loads.reason, loads.message);
@@ -60,11 +60,6 @@ export function computeLoadForWindow(input: WindowInput): Computed<WindowResult>
     kind: 'result',
     result: { sets, belief, answer, counts: loads.counts, choices, paceSeconds },
   };
-}
-
-/** What is written on the equipment for each unit that the lifter moves. */
-export function ratioOf({ gear, pulley }: GearInput): number {
-  return gear === 'stack' ? Number(pulley) : 1;
 }
 
 function none(reason: string, message: string): NoAnswer {

@@ -1,9 +1,9 @@
 import { toKg } from '@windlass/core/load';
-import { cautionsFor } from '@windlass/core/safety';
 import { evidenceModel, generalCurve, tempoLaw } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { fieldText, loadText } from '../fields/fieldText.ts';
+import { HEALTH_NOT_ASKED, NOBODY_THERE } from '../shared/cautions.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { computeLoadForWindow, type WindowInput } from './compute.ts';
@@ -37,7 +37,8 @@ export const loadForWindowCalculator = defineCalculator({
   why: whyLoad,
   cautions: (input, result) => [
     ...firstTry(input, result),
-    ...cautionsFor({}, { alone: input.company === 'alone' }),
+    ...(input.company === 'alone' ? [NOBODY_THERE] : []),
+    HEALTH_NOT_ASKED,
   ],
   sources: () => [
     ...generalCurve.sources,

@@ -1,11 +1,11 @@
 import type { ReachableLoad } from '@windlass/core/equipment';
 import { forecastDoubts, type LoadChance } from '@windlass/core/strength';
+import { loadingWords } from '../shared/loadingWords.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
 import { SetCapacity } from './SetCapacity.tsx';
-import { loadingWords } from './view.tsx';
 
 interface WindowDetailsProps {
   readonly input: WindowInput;

@@ -1,6 +1,8 @@
-import { type Load, type LoadValue, loadFromValue, scaleLoad } from '@windlass/core/load';
+import type { LoadValue } from '@windlass/core/load';
 import type { PerformedSet, SetEnd } from '@windlass/core/strength';
 import { secondsPerRep, type Tempo } from '@windlass/core/tempo';
+import type { GearInput } from '../shared/gearFields.ts';
+import { movedLoad } from '../shared/gearLoad.ts';
 
 /** One row of the form. */
 export interface SetRow {
@@ -11,25 +13,20 @@ export interface SetRow {
   readonly daysAgo: number;
 }
 
-/**
- * The rows as sets, oldest first, with today as day 0.
- *
- * @param ratio stack number to handle force; 1 where what is written is what is moved.
- */
-export function performedSets(rows: readonly SetRow[], ratio: number): readonly PerformedSet[] {
+/** The rows as sets, oldest first, with today as day 0; a stack number counts as what the handle has. */
+export function performedSets(
+  rows: readonly SetRow[],
+  gear: Pick<GearInput, 'gear' | 'pulley'>,
+): readonly PerformedSet[] {
   return rows
     .map(({ load, reps, tempo, ended, daysAgo }) => ({
-      load: moved(loadFromValue(load), ratio),
+      load: movedLoad(load, gear),
       reps,
       end: endOf(ended),
       day: daysAgo === 0 ? 0 : -daysAgo,
       ...(tempo ? { secondsPerRep: secondsPerRep(tempo) } : {}),
     }))
     .sort((a, b) => a.day - b.day);
-}
-
-function moved(load: Load, ratio: number): Load {
-  return ratio === 1 ? load : scaleLoad(load, 1, ratio);
 }
 
 function endOf(ended: SetRow['ended']): SetEnd {

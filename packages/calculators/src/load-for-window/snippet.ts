@@ -3,8 +3,9 @@ import { type LoadValue, toKg } from '@windlass/core/load';
 import { formatTempo } from '@windlass/core/tempo';
 import { asCode, codeLine } from '../shared/asCode.ts';
 import { gearOf } from '../shared/gearFields.ts';
+import { ratioOf } from '../shared/gearLoad.ts';
 import { loadFace } from '../shared/loadWords.ts';
-import { ratioOf, type WindowInput, type WindowResult } from './compute.ts';
+import type { WindowInput, WindowResult } from './compute.ts';
 
 /** The same load with the library. */
 export function snippet(input: WindowInput, { sets, answer, choices }: WindowResult): string {

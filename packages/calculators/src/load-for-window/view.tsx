@@ -1,8 +1,6 @@
-import type { ReachableLoad } from '@windlass/core/equipment';
 import { toKg, toLb } from '@windlass/core/load';
-import { loadWords, pieceWords } from '../shared/loadWords.ts';
-import { plateWords } from '../shared/plateWords.ts';
-import { sideOf } from '../shared/sideOf.ts';
+import { loadingWords } from '../shared/loadingWords.ts';
+import { loadWords } from '../shared/loadWords.ts';
 import { ChanceChart } from '../ui/ChanceChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
@@ -33,19 +31,4 @@ export function WindowView({ input, result }: WindowViewProps) {
       <ChanceChart points={points} says={says} />
     </>
   );
-}
-
-/** How a load is put together, in a few words. */
-export function loadingWords(choice: ReachableLoad): string {
-  const { loading } = choice;
-  switch (loading.kind) {
-    case 'plates':
-      return `each side ${plateWords(sideOf(choice)) || 'nothing'}`;
-    case 'fixed':
-      return `the pair of ${pieceWords(loading.weight)}`;
-    case 'pin':
-      return `pin at ${pieceWords(loading.pin)}${loading.addOns.map((addOn) => ` + ${pieceWords(addOn)} on top`).join('')}`;
-    case 'assistance':
-      return `${pieceWords(loading.added)} of help`;
-  }
 }
