@@ -1,0 +1,204 @@
+import { describe, expect, it } from 'vitest';
+import { kg, toKg } from '../load/index.ts';
+import { importLog } from './importLog.ts';
+import type { LogMapping } from './LogMapping.ts';
+import { movedLoad } from './movedLoad.ts';
+import { previewImport } from './previewImport.ts';
+import { readLogCsv } from './readLogCsv.ts';
+import { writeLogCsv } from './writeLogCsv.ts';
+
+/** A log as people type it: byte-order mark, semicolons, decimal commas, mixed units, help, sides. */
+const typed = [
+  '\uFEFFDatum;Uebung;Last;Wdh',
+  '02.03.2026;Kniebeuge;102,5;5',
+  '02.03.2026;Klimmzug;KG+10;6',
+  '04.03.2026;Klimmzug (Maschine);-20 kg;8',
+  '04.03.2026;Kurzhantel druecken;2x22,5;10',
+  '06.03.2026;Bankdruecken;135lb;5',
+  '06.03.2026;Rudern einarmig;L 30 / R 30;8/10',
+].join('\n');
+const mapping: LogMapping = {
+  columns: { date: 'Datum', exercise: 'Uebung', load: 'Last', reps: 'Wdh' },
+  unit: 'kg',
+  dateOrder: 'day-first',
+};
+
+describe('importLog', () => {
+  const { sets, unread } = importLog(typed, mapping);
+
+  it('reads every row of a log typed by people', () => {
+    expect(unread).toEqual([]);
+    expect(sets.map(({ date }) => date)).toEqual([
+      '2026-03-02',
+      '2026-03-02',
+      '2026-03-04',
+      '2026-03-04',
+      '2026-03-06',
+      '2026-03-06',
+      '2026-03-06',
+    ]);
+  });
+
+  it('keeps the unit as it was written and adds up what moves', () => {
+    const moved = sets.map((set) => {
+      const load = movedLoad(set, { bodyWeight: kg(80) });
+      return load.kind === 'load' ? toKg(load.total) : load.kind;
+    });
+    // 102,5 · 80 + 10 · 80 - 20 · twice 22,5 · 135 lb · 30 a side
+    expect(moved).toEqual([102.5, 90, 60, 45, 61.23496995, 30, 30]);
+    expect(sets[3]).toMatchObject({ counts: 'each-hand', hands: 2 });
+    expect(sets[4]?.load).toEqual({ value: 135, unit: 'lb' });
+  });
+
+  it('logs both sides apart', () => {
+    expect(sets.slice(5).map(({ side, reps, set }) => [side, reps, set])).toEqual([
+      ['left', 8, 1],
+      ['right', 10, 1],
+    ]);
+  });
+
+  it('gives the same records after writing and reading them again, help as a number', () => {
+    const file = writeLogCsv(sets);
+    expect(file).toContain(',-20,kg,added,');
+    expect(readLogCsv(file)).toEqual({ sets, unread: [] });
+  });
+
+  it('asks for the order of dates instead of guessing it', () => {
+    const { dateOrder: _, ...without } = mapping;
+    const { sets: none, unread: all } = importLog(typed, without);
+    expect(none).toEqual([]);
+    expect(all[0]).toMatchObject({ line: 2, text: '02.03.2026;Kniebeuge;102,5;5' });
+    expect(all[0]?.problems[0]?.code).toBe('progress.date-order');
+  });
+
+  it('reports what it cannot read, each with line, text and reason, and reads on', () => {
+    const rows = [
+      'Datum;Uebung;Last;Wdh',
+      '31.02.2026;Rudern;60;8',
+      '02.03.2026;Rudern;schwer;8',
+      '02.03.2026;Rudern;60;viele',
+      '02.03.2026;;60;8',
+      '02.03.2026;Rudern;60;8/10',
+      '02.03.2026;Rudern;60;8;7',
+      '02.03.2026;"Rudern;60;8',
+      '02.03.2026;Rudern;1,234;8',
+      '02.03.26;Rudern;60;8',
+      ';;;',
+      '',
+      '02.03.2026;"Rudern; eng";60;8',
+    ];
+    const result = importLog(rows.join('\r\n'), mapping);
+    expect(result.sets).toHaveLength(1);
+    expect(result.sets[0]?.exercise).toBe('Rudern; eng');
+    expect(result.unread.map(({ line, problems }) => [line, problems[0]?.code])).toEqual([
+      [2, 'progress.no-such-date'],
+      [3, 'load.not-a-load'],
+      [4, 'progress.not-reps'],
+      [5, 'progress.no-exercise'],
+      [6, 'progress.sides-unclear'],
+      [7, 'progress.too-many-cells'],
+      [8, 'progress.text-after-quote'],
+      [9, 'load.ambiguous-mark'],
+      [10, 'progress.short-year'],
+    ]);
+    for (const { line, text } of result.unread) expect(text).toBe(rows[line - 1]);
+  });
+
+  it('names every problem of a row, not only the first', () => {
+    const { unread: rows } = importLog('a;b;c;d\nx;y;z;w', {
+      columns: { date: 0, exercise: 1, load: 2, reps: 3 },
+      unit: 'kg',
+    });
+    expect(rows[0]?.problems.map(({ path }) => path[0])).toEqual(['date', 'load', 'reps']);
+  });
+
+  it('says which column is missing and which there are', () => {
+    const { unread: rows } = importLog(typed, {
+      ...mapping,
+      columns: { ...mapping.columns, reps: 'Reps' },
+    });
+    expect(rows[0]?.problems[0]?.message).toBe(
+      'There is no column Reps; the table has Datum, Uebung, Last, Wdh.',
+    );
+  });
+
+  it('reads effort, reserve, unit by row, rest, tempo, and maps names', () => {
+    const { sets: read } = importLog(
+      'when,what,how much,u,n,effort,rest,tempo\n2026-03-02,Pull,95,lb,8,8,90,3010\n2026-03-02,Pull,45,kg,7,10,,',
+      {
+        columns: {
+          date: 'when',
+          exercise: 'what',
+          load: 'how much',
+          unit: 'u',
+          reps: 'n',
+          effort: 'effort',
+          rest: 'rest',
+          tempo: 'tempo',
+        },
+        unit: 'kg',
+        exercises: { Pull: 'cable-pulldown' },
+      },
+    );
+    expect(read).toEqual([
+      {
+        date: '2026-03-02',
+        exercise: 'cable-pulldown',
+        set: 1,
+        load: { value: 95, unit: 'lb' },
+        counts: 'total',
+        reps: 8,
+        end: { kind: 'reserve', repsLeft: 2 },
+        tempo: '3010',
+        restSeconds: 90,
+      },
+      {
+        date: '2026-03-02',
+        exercise: 'cable-pulldown',
+        set: 2,
+        load: { value: 45, unit: 'kg' },
+        counts: 'total',
+        reps: 7,
+        end: { kind: 'reserve', repsLeft: 0 },
+      },
+    ]);
+  });
+
+  it('reads all good rows of 10,000 and lists all of the one in a hundred that are broken', () => {
+    const rows = Array.from({ length: 10_000 }, (_, i) => {
+      const date = new Date(Date.UTC(2020, 0, 1 + Math.floor(i / 5))).toISOString().slice(0, 10);
+      const row = `${date};Rudern;${40 + (i % 60)},5 kg;${5 + (i % 6)}`;
+      if (i % 100 !== 50) return row;
+      return [row.replace(' kg', ' Steine'), row.replace('Rudern', '"Rudern'), `${row};x`][i % 3];
+    });
+    const before = performance.now();
+    const result = importLog(['Datum;Uebung;Last;Wdh', ...rows].join('\n'), mapping);
+    // a second is what a person still takes for at once; it takes about a tenth
+    expect(performance.now() - before).toBeLessThan(1000);
+    expect(result.sets).toHaveLength(9_900);
+    expect(result.unread.map(({ line }) => line)).toEqual(
+      Array.from({ length: 100 }, (_, i) => 100 * i + 52),
+    );
+  });
+});
+
+describe('previewImport', () => {
+  it('finds the semicolon although commas are more frequent, and asks what cells do not say', () => {
+    const preview = previewImport(typed);
+    expect(preview.separator).toBe(';');
+    expect(preview.rows).toBe(6);
+    expect(preview.columns[0]?.header).toBe('Datum');
+    expect(preview.suggestion).toEqual({ date: 0, exercise: 1, load: 2, reps: 3 });
+    expect(preview.questions).toEqual(['date-order', 'unit']);
+  });
+
+  it('leaves two columns of counts to the person', () => {
+    const preview = previewImport('d,e,a,b\n2026-03-02,Row,60,8\n2026-03-03,Row,60,9');
+    expect(preview.suggestion).toEqual({ date: 0, exercise: 1 });
+    expect(preview.questions).toEqual(['columns']);
+  });
+
+  it('has no columns for no text', () => {
+    expect(previewImport('')).toMatchObject({ rows: 0, columns: [], questions: ['columns'] });
+  });
+});

@@ -1,0 +1,53 @@
+import { bodyLoad, type MovedShare } from '../equipment/index.ts';
+import { type Load, loadFromValue, scaleLoad } from '../load/index.ts';
+import type { LoggedSet } from './LoggedSet.ts';
+
+/** Who lifted, where the body counts. */
+export interface MovedLoadContext {
+  /** Of the day. */
+  readonly bodyWeight?: Load;
+  /** Of the exercise; the whole body when left out. */
+  readonly movedShare?: MovedShare;
+}
+
+export type MovedLoad =
+  | {
+      readonly kind: 'load';
+      readonly load: Load;
+      /** All that was moved together: both hands where `load` is that of one. */
+      readonly total: Load;
+    }
+  /** The set was done with the body, whose weight is not given. */
+  | { readonly kind: 'body-weight-not-given' }
+  /** The help took off as much as the body weighs. */
+  | { readonly kind: 'nothing-moved' };
+
+/**
+ * What had to be moved in a logged set, as rep curves and steps count it: the number itself, or for
+ * `added` the moved body with it. `each-hand` stays the weight of one hand; stack numbers and
+ * plates stay what they are, and compare on their own machine only.
+ *
+ * @example
+ * ```ts
+ * import { kg, toKg } from '@windlass/core/load';
+ * import { movedLoad } from '@windlass/core/progress';
+ * const load = { value: -20, unit: 'kg' } as const;
+ * const set = { date: '2026-03-02', exercise: 'chin-up', set: 1, load, counts: 'added', reps: 8 } as const;
+ * const moved = movedLoad(set, { bodyWeight: kg(74) });
+ * moved.kind === 'load' && toKg(moved.load); // 54
+ * ```
+ */
+export function movedLoad(set: LoggedSet, context: MovedLoadContext = {}): MovedLoad {
+  const load = loadFromValue(set.load);
+  if (set.counts !== 'added') {
+    const hands = set.counts === 'each-hand' && set.side === undefined ? (set.hands ?? 2) : 1;
+    return load > 0
+      ? { kind: 'load', load, total: scaleLoad(load, hands) }
+      : { kind: 'nothing-moved' };
+  }
+  if (context.bodyWeight === undefined) return { kind: 'body-weight-not-given' };
+  const body = bodyLoad(context.bodyWeight, load, context.movedShare);
+  return body.kind === 'load'
+    ? { kind: 'load', load: body.load, total: body.load }
+    : { kind: 'nothing-moved' };
+}
