@@ -1,3 +1,4 @@
+/** Joints that exercises load; the shoulder blade counts as one. */
 export type JointId =
   | 'shoulder'
   | 'shoulder-blade'
@@ -65,6 +66,7 @@ export type PositionId =
   | 'knee-kneeling'
   | 'ankle-deep-bend';
 
+/** What a loaded position is, in words. */
 export interface LoadedPosition {
   readonly id: PositionId;
   readonly joint: JointId;

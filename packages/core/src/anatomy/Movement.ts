@@ -38,4 +38,5 @@ export const movements = [
   'carry',
 ] as const;
 
+/** One of {@link movements}. */
 export type Movement = (typeof movements)[number];

@@ -50,6 +50,7 @@ export type MuscleGroup =
   | 'thighs'
   | 'lower-legs';
 
+/** A muscle with its names, its group and what it does. */
 export interface Muscle {
   readonly id: MuscleId;
   /** As coaches say it. */

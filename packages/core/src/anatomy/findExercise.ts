@@ -2,6 +2,7 @@ import { closestWords } from './closestWords.ts';
 import type { Exercise } from './Exercise.ts';
 import { exercises } from './exercises.ts';
 
+/** An exercise, or near misses of its id. */
 export type FoundExercise =
   | { readonly kind: 'found'; readonly exercise: Exercise }
   | {

@@ -38,12 +38,14 @@ export type ComplaintId =
   | 'knee-tendon-front'
   | 'ankle';
 
+/** A joint that hurts, and what comes with it. */
 export interface Complaint {
   readonly kind: ComplaintId;
   /** What else is there. An empty list says that it was asked and there is nothing. */
   readonly redFlags?: readonly RedFlagId[];
 }
 
+/** What is known of somebody's blood pressure. */
 export interface BloodPressure {
   readonly status: 'not-raised' | 'treated' | 'untreated' | 'unknown';
   /** The last reading at rest, in mmHg. */
@@ -52,6 +54,7 @@ export interface BloodPressure {
   readonly medicines?: readonly ('beta-blocker' | 'diuretic' | 'other')[];
 }
 
+/** Of the body. */
 export type Side = 'left' | 'right';
 
 /**

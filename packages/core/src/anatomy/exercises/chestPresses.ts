@@ -171,11 +171,16 @@ export const chestPresses: readonly Exercise[] = /* @__PURE__ */ (() => {
         abdominals: 0.05,
       },
       support: 'hands-and-feet',
-      positions: ['wrist-bent-back'],
+      positions: ['shoulder-behind-trunk', 'wrist-bent-back'],
       movedShare: { low: 0.67, high: 0.73 },
       wayBack: 'legs-push',
       atFailureAlone: 'leave',
       variants: [
+        {
+          ...pressToStop,
+          name: 'Down to a pad',
+          effect: 'The pad stops the upper arm at trunk level.',
+        },
         {
           id: 'knees',
           name: 'On the knees',

@@ -46,8 +46,8 @@ const halfDepth = {
   id: 'half-depth',
   name: 'To a right angle at the elbow',
   changes: 'range',
-  effect: 'Stops before the upper arm goes behind the trunk.',
-  removes: ['shoulder-behind-trunk', 'elbow-deep-bend'],
+  effect: 'Less bend of the elbow; the upper arm still goes behind the trunk.',
+  removes: ['elbow-deep-bend'],
 } as const;
 
 /** Dips. */

@@ -117,11 +117,16 @@ export const inclinePresses: readonly Exercise[] = /* @__PURE__ */ (() => {
       name: 'Push-up with feet raised',
       stations: ['flat-bench'],
       support: 'hands-and-feet',
-      positions: ['wrist-bent-back'],
+      positions: ['shoulder-behind-trunk', 'wrist-bent-back'],
       movedShare: { low: 0.7, high: 0.8 },
       wayBack: 'legs-push',
       atFailureAlone: 'leave',
       variants: [
+        {
+          ...pressToStop,
+          name: 'Down to a pad',
+          effect: 'The pad stops the upper arm at trunk level.',
+        },
         {
           id: 'handles',
           name: 'On handles or dumbbells',

@@ -84,7 +84,7 @@ export const shoulderRaises: readonly Exercise[] = /* @__PURE__ */ (() => {
       sides: 'one',
       hands: 1,
       support: 'standing',
-      positions: ['shoulder-raised-turned-in'],
+      positions: ['shoulder-raised-turned-in', 'spine-upright-load'],
       holds: [
         { at: 'stretched', momentArm: 0.9 },
         { at: 'middle', momentArm: 1 },
@@ -100,7 +100,7 @@ export const shoulderRaises: readonly Exercise[] = /* @__PURE__ */ (() => {
       name: 'Lateral raise machine',
       stations: ['lateral-raise-machine'],
       support: 'seated',
-      hands: 0,
+      hands: 2,
       positions: ['shoulder-raised-turned-in'],
       holds: [
         { at: 'middle', momentArm: 1 },
@@ -115,7 +115,7 @@ export const shoulderRaises: readonly Exercise[] = /* @__PURE__ */ (() => {
       id: 'band-lateral-raise',
       name: 'Band lateral raise',
       support: 'standing',
-      positions: ['shoulder-raised-turned-in'],
+      positions: ['shoulder-raised-turned-in', 'spine-upright-load'],
       holds: [{ at: 'contracted', momentArm: 1 }],
     },
     {

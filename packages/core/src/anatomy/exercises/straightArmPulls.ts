@@ -50,7 +50,7 @@ export const straightArmPulls: readonly Exercise[] = /* @__PURE__ */ (() => {
       stations: ['pullover-machine'],
       startsWith: 'lift',
       support: 'seated-with-back',
-      hands: 0,
+      hands: 2,
       holds: [
         { at: 'stretched', momentArm: 0.9 },
         { at: 'middle', momentArm: 1 },

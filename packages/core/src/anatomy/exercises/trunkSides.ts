@@ -42,6 +42,7 @@ export const trunkSides: readonly Exercise[] = /* @__PURE__ */ (() => {
       name: 'Rotary torso machine',
       stations: ['rotary-torso-machine'],
       support: 'seated',
+      hands: 2,
       wayBack: 'legs-push',
     },
     {
