@@ -11,9 +11,10 @@ import type { SessionQuestion } from '@windlass/core/session';
 export function readPlanFile(path: string): Outcome<SessionQuestion> {
   const file = readJson(path);
   if (!file.ok) return file;
-  if (typeof file.value !== 'object' || file.value === null) return readSessionFile(file.value);
+  if (!isRecord(file.value)) return readSessionFile(file.value);
   const parts: Record<string, unknown> = { ...file.value };
-  for (const [name, part] of Object.entries(parts)) {
+  for (const name of ['client', 'gym', 'intent']) {
+    const part = parts[name];
     if (typeof part !== 'string') continue;
     const other = readJson(resolve(dirname(path), part));
     if (!other.ok) return other;
@@ -38,4 +39,8 @@ function readJson(path: string): Outcome<unknown> {
 
 function problem(code: string, message: string): Outcome<never> {
   return { ok: false, problems: [{ code, path: [], message }] };
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -10,6 +10,6 @@ await main(async () => {
     process.exitCode = (await runBin(name, args)).status;
     return;
   }
-  await ensureBuilt('calculators', quietly);
+  await ensureBuilt('core', quietly);
   process.exitCode = (await runFile(first, rest)).status;
 });

@@ -25,13 +25,16 @@ const pinnedBin = join(root, 'node_modules', 'node', 'bin');
 /** A command that did not do its work; `message` says what to do about it. */
 export class CommandError extends Error {}
 
-/** Runs a program with the pinned Node first on the path. Resolves with its output, kept only when asked. */
-export function run(command, args, { cwd = root, quiet = false, env = {} } = {}) {
+/**
+ * Runs a program with the pinned Node first on the path. `output` is kept for the caller when
+ * `quiet`, shown as it comes otherwise; with `aside` all of it goes to the error stream.
+ */
+export function run(command, args, { cwd = root, quiet = false, aside = false, env = {} } = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(command, args, {
       cwd,
       shell: windows,
-      stdio: quiet ? ['ignore', 'pipe', 'pipe'] : 'inherit',
+      stdio: quiet ? ['ignore', 'pipe', 'pipe'] : ['inherit', aside ? 2 : 'inherit', 'inherit'],
       env: {
         ...process.env,
         ASTRO_TELEMETRY_DISABLED: '1',
@@ -69,7 +72,7 @@ export async function ensureInstalled(say = console.error) {
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted) return;
   say('Installing the pinned runtime and packages…');
   const args = ['--yes', pnpm, 'install', '--frozen-lockfile'];
-  const { status } = await run('npx', args);
+  const { status } = await run('npx', args, { aside: true });
   if (status !== 0) throw new CommandError(installHelp(status));
   const check = await runFile('--version', [], { quiet: true });
   if (check.status !== 0) {

@@ -1,0 +1,83 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+
+const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+const examples = join(root, 'examples');
+const boathouse = join(examples, 'boathouse');
+const scratch = mkdtempSync(join(tmpdir(), 'windlass-examples-'));
+afterAll(() => rmSync(scratch, { recursive: true, force: true }));
+
+/** Runs an example as a user does: on the built packages, in a process of its own. */
+function run(program: string, ...args: readonly string[]) {
+  return spawnSync(process.execPath, [join(examples, program), ...args], { encoding: 'utf8' });
+}
+
+function planFile(change: (plan: Record<string, never>) => unknown): string {
+  const plan = JSON.parse(readFileSync(join(boathouse, 'pull-day.json'), 'utf8'));
+  plan.gym = JSON.parse(readFileSync(join(boathouse, 'gym.json'), 'utf8'));
+  const path = join(scratch, 'plan.json');
+  writeFileSync(path, JSON.stringify(change(plan)));
+  return path;
+}
+
+const programs = readdirSync(examples).filter((name) => name.endsWith('.ts') && name.includes('-'));
+const plans = readdirSync(boathouse).filter((name) => name.endsWith('-day.json'));
+
+describe('examples', () => {
+  it.each(programs.filter((name) => name !== 'plan-session.ts'))('%s runs', (program) => {
+    const { status, stdout, stderr } = run(program);
+    expect(stderr).toBe('');
+    expect(status).toBe(0);
+    expect(stdout).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it.each(plans)('%s gives a sheet, for people and for machines', (name) => {
+    const path = join(boathouse, name);
+    const text = run('plan-session.ts', path);
+    expect(text.status).toBe(0);
+    expect(text.stdout).not.toMatch(/NaN|undefined|Infinity/);
+    expect(text.stdout.split('\n').filter((line) => line.length > 78)).toEqual([]);
+    const json = JSON.parse(run('plan-session.ts', path, '--json').stdout);
+    expect(json.kind).toBe('sheet');
+    expect(json.lifts.length).toBeGreaterThan(0);
+    for (const lift of json.lifts) expect(text.stdout).toContain(lift.name);
+  });
+});
+
+describe('a broken plan file', () => {
+  it.each([
+    ['names no file', () => 'missing.json', 'There is no file'],
+    ['is not JSON', () => join(root, 'README.md'), 'is not JSON'],
+    [
+      'has a plate without a unit',
+      () =>
+        planFile((plan) => ({
+          ...plan,
+          gym: { ...(plan.gym as object), plates: [{ weight: '20', pieces: 2 }] },
+        })),
+      'gym.plates.0.weight: Give the weight of one plate with its unit',
+    ],
+    [
+      'has a field that does not exist',
+      () => planFile((plan) => ({ ...plan, notes: 'x' })),
+      'notes: There is no field "notes" here.',
+    ],
+    ['is not an object', () => planFile(() => []), 'the file: Give the plan as an object'],
+  ])('that %s is answered with the place and status 2', (_, path, message) => {
+    const { status, stderr, stdout } = run('plan-session.ts', path());
+    expect(stderr).toContain(message);
+    expect(stderr).not.toMatch(/\bat .*:\d+:\d+/);
+    expect(stdout).toBe('');
+    expect(status).toBe(2);
+  });
+
+  it('that is not named says how to name one', () => {
+    const { status, stderr } = run('plan-session.ts');
+    expect(stderr).toContain('npm run plan -- examples/boathouse/pull-day.json');
+    expect(status).toBe(2);
+  });
+});
