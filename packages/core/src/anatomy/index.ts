@@ -13,6 +13,7 @@ export type {
   WayBack,
 } from './Exercise.ts';
 export { FREE_WEIGHT_ECCENTRIC, MACHINE_ECCENTRIC } from './eccentricFactors.ts';
+export { exerciseSources } from './exerciseSources.ts';
 export { exercises } from './exercises.ts';
 export { type FoundExercise, findExercise } from './findExercise.ts';
 export { hasStations } from './hasStations.ts';
