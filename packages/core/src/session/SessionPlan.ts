@@ -3,6 +3,7 @@ import type { ReachableLoad } from '../equipment/index.ts';
 import type { Unit } from '../load/index.ts';
 import type { Adviser, Caution, StopRule } from '../safety/index.ts';
 import type { LoadChance } from '../strength/index.ts';
+import type { RampAnswer } from '../warmup/index.ts';
 import type { LoggedSet } from './Client.ts';
 import type { LiftIntent } from './Intent.ts';
 import type { Lift, NoLift } from './liftOf.ts';
@@ -35,6 +36,7 @@ export interface PlannedLift {
   readonly reason: LoadReason;
   readonly lighter?: LoadChance<ReachableLoad>;
   readonly heavier?: LoadChance<ReachableLoad>;
+  readonly warmUp: RampAnswer;
   readonly sets: readonly WorkSet[];
   readonly basis: LiftBasis;
 }

@@ -40,6 +40,10 @@ export interface SheetLift {
   readonly window: { readonly minReps: number; readonly maxReps: number };
   readonly load: SheetLoad;
   readonly warmUp: readonly SheetStep[];
+  /** Why there is no warm-up set; empty where there are some. */
+  readonly warmUpNote: string;
+  /** What the hands do to get to the work load. */
+  readonly changeToWork: string;
   readonly sets: readonly SheetSet[];
   readonly restSeconds: number;
   /** What ends a set, and why this load. */

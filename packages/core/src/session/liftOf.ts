@@ -26,6 +26,7 @@ export interface Lift {
   readonly exercise: Exercise;
   readonly variant: Variant | undefined;
   readonly equipment: Equipment;
+  readonly use: EquipmentUse;
   readonly shares: MuscleShares;
   readonly loads: LoadList;
 }
@@ -70,7 +71,8 @@ export function liftOf(
     const message = `${exercise.name} is not done on ${equipment.name} (${equipment.kind}). It takes: ${exercise.loads.join(', ')}.`;
     return { kind: 'no-lift', reason: 'wrong-equipment', message };
   }
-  const loads = reachableLoads(equipment, useOf(exercise, gym, bodyWeight));
+  const use = useOf(exercise, gym, bodyWeight);
+  const loads = reachableLoads(equipment, use);
   if (loads.kind === 'none') return { kind: 'no-lift', reason: 'no-loads', message: loads.message };
   return {
     kind: 'lift',
@@ -78,6 +80,7 @@ export function liftOf(
     exercise,
     variant,
     equipment,
+    use,
     shares: sharesOf(exercise),
     loads,
   };

@@ -85,12 +85,20 @@ const placeWords: Readonly<Record<PlateStack['place'], string>> = {
 
 /** What to do to get from one loading to the next, alike steps said once. */
 export function handlingWords(handling: Handling, locale: string): string {
-  const counted = new Map<string, number>();
+  const counted = new Map<string, Record<'left' | 'right' | 'all', number>>();
   for (const step of handling.steps) {
     const words = stepWords(step, locale);
-    counted.set(words, (counted.get(words) ?? 0) + 1);
+    const times = counted.get(words) ?? { left: 0, right: 0, all: 0 };
+    times.all += 1;
+    if ('place' in step && (step.place === 'left' || step.place === 'right'))
+      times[step.place] += 1;
+    counted.set(words, times);
   }
-  const said = [...counted].map(([words, times]) => (times > 1 ? `${words} × ${times}` : words));
+  const said = [...counted].map(([words, { left, right, all }]) => {
+    const isEven = left === right && left + right === all;
+    const times = isEven ? left : all;
+    return `${words}${times > 1 ? ` × ${times}` : ''}${isEven ? ' each side' : ''}`;
+  });
   return said.length === 0 ? 'nothing to change' : said.join(', ');
 }
 

@@ -1,3 +1,4 @@
+import type { MuscleId } from '../anatomy/index.ts';
 import { type CapacityState, capacityFor } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
 import type { Limits } from '../safety/index.ts';
@@ -16,6 +17,7 @@ import { dayNumber } from './dayNumber.ts';
 import type { Lift } from './liftOf.ts';
 import { type LiftHistory, performedSets } from './performedSets.ts';
 import type { FindingLift, LiftBasis, LiftPlan, PlannedLift } from './SessionPlan.ts';
+import { warmUpFor } from './warmUpFor.ts';
 import { workLoad } from './workLoad.ts';
 import { workSets } from './workSets.ts';
 
@@ -27,6 +29,8 @@ export interface LiftQuestion {
   readonly limits: Limits;
   /** State of the muscles when the lift begins. */
   readonly start: CapacityState;
+  /** Muscles that earlier lifts of the session have worked. */
+  readonly warm: ReadonlySet<MuscleId>;
 }
 
 export interface PlannedLiftAndState {
@@ -51,7 +55,7 @@ export function planLift(question: LiftQuestion): PlannedLiftAndState {
 }
 
 function planKnown(
-  { lift, limits, start }: LiftQuestion,
+  { lift, client, limits, start, warm }: LiftQuestion,
   history: LiftHistory,
   posterior: StrengthPosterior,
 ): PlannedLiftAndState {
@@ -94,6 +98,7 @@ function planKnown(
     reason,
     ...(lighter && { lighter }),
     ...(heavier && { heavier }),
+    warmUp: warmUpFor({ lift, work, experience: client.experience, start, warm }),
     sets,
     basis: basisOf(history),
   };

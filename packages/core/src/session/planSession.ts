@@ -1,10 +1,11 @@
+import type { MuscleId } from '../anatomy/index.ts';
 import { freshCapacity, restCapacity } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
 import { cautionsFor, limitsFor, stopRulesFor } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import type { SessionIntent } from './Intent.ts';
 import { liftLimits } from './liftLimits.ts';
-import { liftOf } from './liftOf.ts';
+import { type Lift, liftOf } from './liftOf.ts';
 import { minutesOf } from './minutesOf.ts';
 import { planLift } from './planLift.ts';
 import type { LiftPlan, SessionPlan } from './SessionPlan.ts';
@@ -46,6 +47,7 @@ export function planSession({ client, gym, intent }: SessionQuestion): SessionPl
     };
   }
   const lifts: LiftPlan[] = [];
+  const warm = new Set<MuscleId>();
   let state = freshCapacity();
   for (const wanted of intent.lifts) {
     const lift = liftOf(wanted, gym, client.bodyWeight);
@@ -59,8 +61,9 @@ export function planSession({ client, gym, intent }: SessionQuestion): SessionPl
       continue;
     }
     if (lifts.length > 0) state = restCapacity(state, changeSeconds);
-    const { plan, end } = planLift({ lift, client, gym, date, limits, start: state });
+    const { plan, end } = planLift({ lift, client, gym, date, limits, start: state, warm });
     lifts.push(plan);
+    if (plan.kind !== 'left-out') for (const id of musclesOf(lift)) warm.add(id);
     state = end;
   }
   const timeline = timelineOf(lifts, changeSeconds);
@@ -76,4 +79,8 @@ export function planSession({ client, gym, intent }: SessionQuestion): SessionPl
     cautions,
     stopRules: stopRulesFor(client.health),
   };
+}
+
+function musclesOf({ shares }: Lift): readonly MuscleId[] {
+  return Object.keys(shares) as MuscleId[];
 }

@@ -50,13 +50,14 @@ function liftLines(lift: SheetLift | SheetFinding, number: number): readonly str
   }
   const steps = lift.warmUp.map(
     ({ load, reps, restSeconds, change }) =>
-      `${load.words} × ${reps}, then rest ${restSeconds} s (${change})`,
+      `${load.words} × ${reps}: ${change}; then rest ${restSeconds} s`,
   );
+  const warmUp = lift.warmUpNote ? [lift.warmUpNote] : steps;
   return [
     ...head,
-    ...steps.flatMap((step) => wrapped(`warm up  ${step}`, '   ', '            ')),
+    ...warmUp.flatMap((step) => wrapped(`warm up  ${step}`, '   ', '            ')),
     ...wrapped(`load     ${lift.load.words}`, '   '),
-    ...wrapped(`         ${lift.load.loading}`, '   '),
+    ...wrapped(`${lift.load.loading} (${lift.changeToWork})`, '            '),
     ...lift.sets.map(
       ({ reps, chance }, index) =>
         `   set ${index + 1}    ${range(reps)}, ${Math.round(chance * 100)}% inside the window`,

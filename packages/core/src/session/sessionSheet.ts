@@ -4,7 +4,7 @@ import type { Caution } from '../safety/index.ts';
 import { formatTempo, phasesOfRep, type TempoPhase } from '../tempo/index.ts';
 import { liftNotes } from './liftNotes.ts';
 import type { Lift } from './liftOf.ts';
-import { countedWords, loadingWords } from './loadingWords.ts';
+import { countedWords, handlingWords, loadingWords } from './loadingWords.ts';
 import type { FindingLift, LeftOutLift, PlannedLift, SessionPlan } from './SessionPlan.ts';
 import type {
   AskFirstSheet,
@@ -50,11 +50,24 @@ function liftOf(plan: PlannedLift, unit: Unit, locale: string): SheetLift {
     kind: 'planned',
     ...headOf(plan.lift),
     load: sheetLoad(plan.work.choice, plan.lift, unit, locale),
-    warmUp: [],
+    ...warmUpOf(plan, unit, locale),
     sets: plan.sets.map(({ reps, seconds, chance }) => ({ reps, seconds, chance })),
     restSeconds: plan.lift.intent.restSeconds,
     notes: liftNotes(plan, unit, locale),
   };
+}
+
+function warmUpOf({ lift, warmUp }: PlannedLift, unit: Unit, locale: string) {
+  if (warmUp.kind === 'none') return { warmUp: [], changeToWork: '', warmUpNote: warmUp.message };
+  const changeToWork = handlingWords(warmUp.changeToWork, locale);
+  if (warmUp.kind === 'no-ramp') return { warmUp: [], changeToWork, warmUpNote: warmUp.message };
+  const steps = warmUp.steps.map(({ load, reps, restSeconds, change }) => ({
+    load: sheetLoad(load, lift, unit, locale),
+    reps,
+    restSeconds,
+    change: handlingWords(change, locale),
+  }));
+  return { warmUp: steps, changeToWork, warmUpNote: '' };
 }
 
 function findingOf(plan: FindingLift, unit: Unit, locale: string): SheetFinding {

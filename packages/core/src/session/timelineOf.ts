@@ -1,3 +1,4 @@
+import type { RampAnswer } from '../warmup/index.ts';
 import type { FindingLift, LiftPlan, PlannedLift, TimelineItem } from './SessionPlan.ts';
 import { setSeconds } from './setSeconds.ts';
 
@@ -25,18 +26,29 @@ export function timelineOf(
   });
 }
 
-function planned({ lift: { intent }, lift: whole, sets }: PlannedLift, lift: number) {
-  return withRests(
-    sets.map(
-      ({ reps }, step): Piece => ({
-        kind: 'work',
-        lift,
-        step,
-        seconds: setSeconds(whole, reps.likely),
-      }),
-    ),
-    intent.restSeconds,
+function planned({ lift: whole, warmUp, sets }: PlannedLift, lift: number): readonly Piece[] {
+  const work = sets.map(
+    ({ reps }, step): Piece => ({
+      kind: 'work',
+      lift,
+      step,
+      seconds: setSeconds(whole, reps.likely),
+    }),
   );
+  return [...rampPieces(warmUp, lift), ...withRests(work, whole.intent.restSeconds)];
+}
+
+/** A warm-up set with the change of load before it and the rest after it, as one stretch. */
+function rampPieces(warmUp: RampAnswer, lift: number): readonly Piece[] {
+  if (warmUp.kind !== 'ramp') return [];
+  const known = warmUp.steps.reduce((sum, step) => sum + step.seconds + step.restSeconds, 0);
+  const handling = Math.max(0, warmUp.minutes * 60 - known);
+  return warmUp.steps.map(({ seconds, restSeconds }, step) => ({
+    kind: 'warm-up',
+    lift,
+    step,
+    seconds: seconds + restSeconds + (step === 0 ? handling : 0),
+  }));
 }
 
 function finding({ lift: whole, mostTries, reps }: FindingLift, lift: number) {

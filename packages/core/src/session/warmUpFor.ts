@@ -1,0 +1,39 @@
+import type { MuscleId } from '../anatomy/index.ts';
+import type { CapacityState } from '../capacity/index.ts';
+import type { ReachableLoad } from '../equipment/index.ts';
+import { enduranceCurves, type LoadChance } from '../strength/index.ts';
+import { planRamp, type RampAnswer } from '../warmup/index.ts';
+import type { Client } from './Client.ts';
+import type { Lift } from './liftOf.ts';
+
+export interface WarmUpQuestion {
+  readonly lift: Lift;
+  readonly work: LoadChance<ReachableLoad>;
+  readonly experience: Client['experience'];
+  readonly start: CapacityState;
+  /** Muscles that earlier lifts of the session have worked. */
+  readonly warm: ReadonlySet<MuscleId>;
+}
+
+const WIDEST_SHARE = { least: 0.2, most: 1 };
+
+/** The warm-up sets of a lift in a session: fewer where earlier lifts have worked its muscles. */
+export function warmUpFor(question: WarmUpQuestion): RampAnswer {
+  const { lift, work, experience, start, warm } = question;
+  const { exercise, equipment, use, shares } = lift;
+  const entries = Object.entries(shares) as [MuscleId, number][];
+  const whole = entries.reduce((sum, [, share]) => sum + share, 0);
+  const worked = entries.reduce((sum, [id, share]) => sum + (warm.has(id) ? share : 0), 0);
+  return planRamp({
+    equipment,
+    use,
+    work: work.choice.load,
+    workShare: Math.min(Math.max(work.share.likely, WIDEST_SHARE.least), WIDEST_SHARE.most),
+    experience: experience === 'new' ? 'new' : 'trained',
+    curve: enduranceCurves[exercise.endurance],
+    muscles: shares,
+    start,
+    alreadyWarm: Math.min(1, worked / whole),
+    fromFloor: exercise.movement === 'hip-hinge' && exercise.startsWith === 'lift',
+  });
+}
