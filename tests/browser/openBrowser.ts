@@ -17,7 +17,7 @@ export async function openBrowser(): Promise<Browser> {
     sparticuz.setGraphicsMode = false;
     return chromium.launch({
       executablePath: await sparticuz.executablePath(),
-      args: [...sparticuz.args, ...args],
+      args: ['--no-sandbox', '--font-render-hinting=none', ...args],
     });
   }
   try {

@@ -6,7 +6,12 @@ const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
 /** The built site, served as `npm start` does, on a free port. */
 export async function serveSite(): Promise<{ readonly origin: string; stop(): void }> {
-  const server = spawn(process.execPath, [join(root, 'scripts/serve.mjs'), '--port', '0', '--quiet']);
+  const server = spawn(process.execPath, [
+    join(root, 'scripts/serve.mjs'),
+    '--port',
+    '0',
+    '--quiet',
+  ]);
   let output = '';
   const origin = await new Promise<string>((resolve, reject) => {
     const read = (chunk: Buffer) => {
