@@ -1,8 +1,10 @@
 export type { Client, LoggedSet } from './Client.ts';
 export type { LiftIntent, SessionIntent } from './Intent.ts';
 export type { Lift, NoLift } from './liftOf.ts';
+export type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
 export { planSession, type SessionQuestion } from './planSession.ts';
 export { printSheet } from './printSheet.ts';
+export { rememberLifts } from './rememberLifts.ts';
 export type {
   FindingLift,
   LeftOutLift,

@@ -38,6 +38,9 @@ export interface PlannedLiftAndState {
   readonly end: CapacityState;
 }
 
+/** Plans one lift of a session. */
+export type LiftPlanner = (question: LiftQuestion) => PlannedLiftAndState;
+
 /**
  * One lift of a session: its load by what the sets say, its ramp and its work sets, or the way to
  * find a load when nothing is known. The muscles' state goes in and comes out.

@@ -7,7 +7,7 @@ import type { SessionIntent } from './Intent.ts';
 import { liftLimits } from './liftLimits.ts';
 import { type Lift, liftOf } from './liftOf.ts';
 import { minutesOf } from './minutesOf.ts';
-import { planLift } from './planLift.ts';
+import { type LiftPlanner, planLift } from './planLift.ts';
 import type { LiftPlan, SessionPlan } from './SessionPlan.ts';
 import { timelineOf } from './timelineOf.ts';
 
@@ -30,8 +30,12 @@ export interface SessionQuestion {
  * Reads no clock: `intent.date` is the day, and the sets of the client are seen from it.
  *
  * @param question as `readSessionFile` of `@windlass/core/schema` gives it.
+ * @param planOne how one lift is planned; {@link rememberLifts} for a page that plans at every change.
  */
-export function planSession({ client, gym, intent }: SessionQuestion): SessionPlan {
+export function planSession(
+  { client, gym, intent }: SessionQuestion,
+  planOne: LiftPlanner = planLift,
+): SessionPlan {
   const { date, unit, changeSeconds } = intent;
   const context = { intensity: 'vigorous', alone: client.alone, date } as const;
   const cautions = cautionsFor(client.health, context);
@@ -61,7 +65,7 @@ export function planSession({ client, gym, intent }: SessionQuestion): SessionPl
       continue;
     }
     if (lifts.length > 0) state = restCapacity(state, changeSeconds);
-    const { plan, end } = planLift({ lift, client, gym, date, limits, start: state, warm });
+    const { plan, end } = planOne({ lift, client, gym, date, limits, start: state, warm });
     lifts.push(plan);
     if (plan.kind !== 'left-out') for (const id of musclesOf(lift)) warm.add(id);
     state = end;

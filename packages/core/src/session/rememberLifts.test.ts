@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { client, gym, pulldown } from './boathouse.testing.ts';
+import type { SessionIntent } from './Intent.ts';
+import { type LiftPlanner, planLift } from './planLift.ts';
+import { planSession, type SessionQuestion } from './planSession.ts';
+import { rememberLifts } from './rememberLifts.ts';
+
+const row = { ...pulldown, exercise: 'barbell-bent-over-row', equipment: 'short-bar' };
+const intent: SessionIntent = {
+  date: '2027-03-15',
+  unit: 'kg',
+  changeSeconds: 120,
+  lifts: [pulldown, row],
+};
+const question: SessionQuestion = { client, gym, intent };
+
+/** A planner that counts what it works out, and one that remembers it. */
+function counted(most?: number) {
+  const asked: string[] = [];
+  const planOne: LiftPlanner = (lift) => {
+    asked.push(lift.lift.intent.exercise);
+    return planLift(lift);
+  };
+  return { asked, remembering: rememberLifts(most, planOne) };
+}
+
+describe('rememberLifts', () => {
+  it.each([
+    ['another day', { ...question, intent: { ...intent, date: '2027-03-29' } }],
+    ['another unit', { ...question, intent: { ...intent, unit: 'lb' as const } }],
+    [
+      'the lifts the other way round',
+      { ...question, intent: { ...intent, lifts: [row, pulldown] } },
+    ],
+    ['less time between', { ...question, intent: { ...intent, changeSeconds: 0 } }],
+    ['a newcomer', { ...question, client: { ...client, experience: 'new' as const } }],
+    ['without sets', { ...question, client: { ...client, sets: [] } }],
+    [
+      'raised blood pressure',
+      {
+        ...question,
+        client: {
+          ...client,
+          health: { bloodPressure: { status: 'treated' as const, doctorAgrees: true } },
+        },
+      },
+    ],
+    ['without plates', { ...question, gym: { ...gym, plates: [] } }],
+    [
+      'another stack',
+      {
+        ...question,
+        gym: {
+          ...gym,
+          equipment: gym.equipment.map((item) =>
+            item.kind === 'stack' ? { ...item, pulleyRatio: 2 } : item,
+          ),
+        },
+      },
+    ],
+  ] satisfies [string, SessionQuestion][])(
+    'gives what a fresh plan gives after the change to %s and back',
+    (_, other) => {
+      const planOne = rememberLifts();
+      expect(planSession(question, planOne)).toEqual(planSession(question));
+      expect(planSession(other, planOne)).toEqual(planSession(other));
+      expect(planSession(question, planOne)).toEqual(planSession(question));
+    },
+  );
+
+  it('works out only the lifts that a change touches', () => {
+    const { asked, remembering } = counted();
+    planSession(question, remembering);
+    expect(asked).toEqual(['cable-pulldown', 'barbell-bent-over-row']);
+    const renamed = { ...client, name: 'Somebody else' };
+    planSession({ ...question, client: renamed }, remembering);
+    expect(asked).toHaveLength(2);
+    const last = { ...row, sets: row.sets + 1 };
+    planSession({ ...question, intent: { ...intent, lifts: [pulldown, last] } }, remembering);
+    expect(asked.slice(2)).toEqual(['barbell-bent-over-row']);
+  });
+
+  it('forgets the answer longest unused first', () => {
+    const { asked, remembering } = counted(1);
+    planSession(question, remembering);
+    planSession(question, remembering);
+    expect(asked).toHaveLength(4);
+  });
+});
