@@ -64,7 +64,7 @@ export interface FindingLift {
 export interface LeftOutLift {
   readonly kind: 'left-out';
   readonly intent: LiftIntent;
-  readonly reason: NoLift['reason'] | 'not-allowed' | 'joint' | 'no-load-for-window';
+  readonly reason: NoLift['reason'] | 'limits' | 'no-load-for-window';
   readonly message: string;
 }
 

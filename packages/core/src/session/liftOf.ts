@@ -39,6 +39,7 @@ export interface NoLift {
     | 'unknown-variant'
     | 'unknown-equipment'
     | 'wrong-equipment'
+    | 'no-repetitions'
     | 'no-loads';
   readonly message: string;
 }
@@ -70,6 +71,10 @@ export function liftOf(
   if (!canLoad(exercise, equipment)) {
     const message = `${exercise.name} is not done on ${equipment.name} (${equipment.kind}). It takes: ${exercise.loads.join(', ')}.`;
     return { kind: 'no-lift', reason: 'wrong-equipment', message };
+  }
+  if (exercise.timed) {
+    const message = `${exercise.name} is held or carried for seconds: it has no repetitions to plan.`;
+    return { kind: 'no-lift', reason: 'no-repetitions', message };
   }
   const use = useOf(exercise, gym, bodyWeight);
   const loads = reachableLoads(equipment, use);

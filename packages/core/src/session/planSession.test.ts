@@ -123,7 +123,7 @@ describe('planSession leaves out, with the reason,', () => {
     const agreed = { by: 'physiotherapist', agreesToTraining: true } as const;
     const sore = { ...client, health: { ...health, clinician: agreed } };
     const lift = only(plan(sore, pulldown));
-    expect(lift).toMatchObject({ kind: 'left-out', reason: 'joint' });
+    expect(lift).toMatchObject({ kind: 'left-out', reason: 'limits' });
     expect(lift.kind === 'left-out' && lift.message).toContain('"neutral-grip"');
     expect(only(plan(sore, { ...pulldown, variant: 'neutral-grip' })).kind).toBe('planned');
   });
@@ -131,7 +131,7 @@ describe('planSession leaves out, with the reason,', () => {
   it('what the clinician has ruled out, until its last day', () => {
     const clinician = { by: 'physician', notAllowed: ['pulldowns'], until: '2027-03-15' } as const;
     const limited = { ...client, health: { ...client.health, clinician } };
-    expect(only(plan(limited, pulldown))).toMatchObject({ reason: 'not-allowed' });
+    expect(only(plan(limited, pulldown))).toMatchObject({ reason: 'limits' });
     const over = { ...clinician, until: '2027-03-14' };
     const free = { ...client, health: { ...client.health, clinician: over } };
     expect(only(plan(free, pulldown)).kind).toBe('planned');
