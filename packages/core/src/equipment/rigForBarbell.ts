@@ -1,8 +1,9 @@
-import { addLoads, type Load, loadFromValue } from '../load/index.ts';
 import type { Barbell, EquipmentUse } from './Equipment.ts';
-import { platePosts, sleeveLimit } from './platePosts.ts';
+import { emptyBar } from './emptyBar.ts';
+import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
+import { sleeveLimit } from './sleeveLimit.ts';
 
 /** A bar with collars, and pairs of plates. */
 export function rigForBarbell(bar: Barbell, use: EquipmentUse): Rig {
@@ -18,10 +19,4 @@ export function rigForBarbell(bar: Barbell, use: EquipmentUse): Rig {
     loadOf: (mass) => mass,
     shownOf: (mass) => mass,
   };
-}
-
-/** The bar with its two collars. */
-export function emptyBar({ bar, collar }: Barbell): Load {
-  const each = collar === undefined ? (0 as Load) : loadFromValue(collar);
-  return addLoads(loadFromValue(bar), each, each);
 }

@@ -2,7 +2,8 @@ import { loadFromValue } from '../load/index.ts';
 import type { EquipmentUse, FixedWeights } from './Equipment.ts';
 import type { NoLoads } from './Loading.ts';
 import type { Rig } from './Rig.ts';
-import { requirePieces, rigKinds } from './rigKinds.ts';
+import { requirePieces } from './requirePieces.ts';
+import { rigKinds } from './rigKinds.ts';
 
 /** Weights of one piece, single or as pairs; the load is that of one hand, or of the bar. */
 export function rigForFixed(rack: FixedWeights, use: EquipmentUse): Rig | NoLoads {

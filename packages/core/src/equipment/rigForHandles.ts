@@ -1,9 +1,10 @@
 import { loadFromValue } from '../load/index.ts';
 import type { AdjustableHandles, EquipmentUse } from './Equipment.ts';
 import type { NoLoads } from './Loading.ts';
-import { platePosts, sleeveLimit } from './platePosts.ts';
+import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
+import { sleeveLimit } from './sleeveLimit.ts';
 
 const ONE_HANDLE = ['first-handle-left', 'first-handle-right'] as const;
 const TWO_HANDLES = [...ONE_HANDLE, 'second-handle-left', 'second-handle-right'] as const;

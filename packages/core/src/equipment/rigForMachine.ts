@@ -2,9 +2,10 @@ import { requireNumber } from '../basis/index.ts';
 import { type Load, loadFromValue, scaleLoad, subtractLoad } from '../load/index.ts';
 import type { EquipmentUse, PlateMachine } from './Equipment.ts';
 import { FRICTION, NOT_THE_FREE_LIFT, START_UNKNOWN } from './equipmentNotes.ts';
-import { platePosts, sleeveLimit } from './platePosts.ts';
+import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
+import { sleeveLimit } from './sleeveLimit.ts';
 
 /** Moving part and plates; the load is the part of their weight that acts at the handle. */
 export function rigForMachine(machine: PlateMachine, use: EquipmentUse): Rig {
@@ -25,7 +26,7 @@ export function rigForMachine(machine: PlateMachine, use: EquipmentUse): Rig {
 }
 
 /** Weight along the rail at the handle: mass × sin(angle) × lever ratio, friction left out. */
-export function railForce(mass: Load, railDegrees: number, leverRatio: number): Load {
+function railForce(mass: Load, railDegrees: number, leverRatio: number): Load {
   requireNumber('equipment', 'railDegrees', railDegrees, 1, 90);
   requireNumber('equipment', 'leverRatio', leverRatio, 0.01, 10);
   return scaleLoad(scaleLoad(mass, Math.sin((railDegrees * Math.PI) / 180)), leverRatio);

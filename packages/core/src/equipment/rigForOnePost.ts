@@ -1,8 +1,9 @@
 import { loadFromValue } from '../load/index.ts';
 import type { EquipmentUse, OnePost } from './Equipment.ts';
-import { platePosts, sleeveLimit } from './platePosts.ts';
+import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
+import { sleeveLimit } from './sleeveLimit.ts';
 
 /** Plates one by one on one post. */
 export function rigForOnePost(post: OnePost, use: EquipmentUse): Rig {

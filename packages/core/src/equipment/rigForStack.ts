@@ -3,7 +3,8 @@ import { addLoads, type LoadValue, loadFromValue, loadValue, scaleLoad } from '.
 import type { SelectorStack } from './Equipment.ts';
 import { FRICTION } from './equipmentNotes.ts';
 import type { Rig } from './Rig.ts';
-import { requirePieces, rigKinds } from './rigKinds.ts';
+import { requirePieces } from './requirePieces.ts';
+import { rigKinds } from './rigKinds.ts';
 
 /** Pin positions with add-ons; the load is the handle's share of the stack, friction left out. */
 export function rigForStack(stack: SelectorStack): Rig {

@@ -1,4 +1,3 @@
-import type { Plate } from './Equipment.ts';
 import type { GroupKind } from './groupSums.ts';
 import { micrometres } from './micrometres.ts';
 import type { Rig } from './Rig.ts';
@@ -16,13 +15,4 @@ export function rigGroups(rig: Rig): {
     })),
     roomLimit: rig.sleeveMm === undefined ? Number.POSITIVE_INFINITY : micrometres(rig.sleeveMm),
   };
-}
-
-/** The plates of one side, heavy ones first, from how many groups of each kind there are. */
-export function platesOf(rig: Rig, counts: readonly number[]): readonly Plate[] {
-  const plates: Plate[] = [];
-  for (const [index, { plate }] of rig.kinds.entries()) {
-    for (let piece = counts[index] ?? 0; piece > 0; piece -= 1) plates.push(plate);
-  }
-  return plates;
 }

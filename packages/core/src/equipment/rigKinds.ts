@@ -1,7 +1,7 @@
-import { requireNumber } from '../basis/index.ts';
 import { type Load, loadFromValue } from '../load/index.ts';
 import type { PieceStock, PlateStock } from './Equipment.ts';
 import type { RigKind } from './Rig.ts';
+import { requirePieces } from './requirePieces.ts';
 
 /**
  * Stock as kinds, heaviest first, that go on `piecesPerGroup` at a time, each group adding
@@ -24,13 +24,4 @@ export function rigKinds(
     };
   });
   return kinds.sort((a, b) => b.mass - a.mass);
-}
-
-/** A number of pieces: whole, 0 to 1000. */
-export function requirePieces(pieces: number): number {
-  requireNumber('equipment', 'pieces', pieces, 0, 1000);
-  if (!Number.isInteger(pieces)) {
-    throw new RangeError(`equipment: pieces must be a whole number, got ${pieces}`);
-  }
-  return pieces;
 }

@@ -2,8 +2,9 @@ import type { Load } from '../load/index.ts';
 import { type GroupSums, groupSums } from './groupSums.ts';
 import type { NoLoads, ReachableLoad } from './Loading.ts';
 import { MOST_LOADS, NOTHING_IN_STOCK, TOO_MANY_LOADS } from './noLoads.ts';
+import { platesOf } from './platesOf.ts';
 import type { Rig, RigBase } from './Rig.ts';
-import { platesOf, rigGroups } from './rigGroups.ts';
+import { rigGroups } from './rigGroups.ts';
 import { sumUpTo } from './sumUpTo.ts';
 import { writeLoad } from './writeLoad.ts';
 

@@ -1,11 +1,11 @@
 import { requireNumber } from '../basis/index.ts';
 import { addLoads, type Load } from '../load/index.ts';
 import type { Barbell, EquipmentUse, Plate } from './Equipment.ts';
+import { emptyBar } from './emptyBar.ts';
 import type { NoLoads, PlateLoading, ReachableLoad } from './Loading.ts';
 import { micrometres } from './micrometres.ts';
 import { TOO_MANY_LOADS } from './noLoads.ts';
 import type { RigKind } from './Rig.ts';
-import { emptyBar } from './rigForBarbell.ts';
 import { rigKinds } from './rigKinds.ts';
 import { type UnevenWay, unevenWays } from './unevenWays.ts';
 

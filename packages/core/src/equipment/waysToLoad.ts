@@ -5,9 +5,10 @@ import { everyGroupSum, type GroupSum } from './everyGroupSum.ts';
 import type { NoLoads, ReachableLoad } from './Loading.ts';
 import type { LoadRange } from './LoadRange.ts';
 import { nothingInRange, TOO_MANY_LOADS } from './noLoads.ts';
+import { platesOf } from './platesOf.ts';
 import type { Rig, RigBase } from './Rig.ts';
 import { rigFor } from './rigFor.ts';
-import { platesOf, rigGroups } from './rigGroups.ts';
+import { rigGroups } from './rigGroups.ts';
 import { solveRig } from './solveRig.ts';
 import { sumUpTo } from './sumUpTo.ts';
 import { writeLoad } from './writeLoad.ts';
@@ -19,7 +20,7 @@ export interface LoadWays {
 }
 
 /** More ways than this are not listed. */
-export const MOST_WAYS = 20_000;
+const MOST_WAYS = 20_000;
 
 /**
  * The different ways to make each load: every mirrored loading that needs at most `extraGroups`

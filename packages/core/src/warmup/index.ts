@@ -1,1 +1,13 @@
-export {};
+export type { AboveWork, AboveWorkCondition } from './AboveWork.ts';
+export { planRamp } from './planRamp.ts';
+export type {
+  NoRamp,
+  RampAnswer,
+  RampImpossible,
+  RampPlan,
+  RampPurpose,
+  RampQuestion,
+  RampStep,
+} from './Ramp.ts';
+export { rampRules } from './rampRules.ts';
+export { warmupSources } from './warmupSources.ts';
