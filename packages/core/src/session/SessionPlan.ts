@@ -68,6 +68,7 @@ export interface LeftOutLift {
   readonly message: string;
 }
 
+/** What became of a lift that was wanted. */
 export type LiftPlan = PlannedLift | FindingLift | LeftOutLift;
 
 /** A stretch of the session. `lift` counts into the plan's lifts; `step` into its ramp or sets. */
@@ -112,4 +113,5 @@ export interface NoSession {
   readonly cautions: readonly Caution[];
 }
 
+/** A session, or the question that comes before one. */
 export type SessionPlan = PlannedSession | NoSession;

@@ -21,6 +21,7 @@ import { warmUpFor } from './warmUpFor.ts';
 import { workLoad } from './workLoad.ts';
 import { workSets } from './workSets.ts';
 
+/** One lift, for whom and where, and the muscles as the lifts before it leave them. */
 export interface LiftQuestion {
   readonly lift: Lift;
   readonly client: Client;
@@ -33,6 +34,7 @@ export interface LiftQuestion {
   readonly warm: ReadonlySet<MuscleId>;
 }
 
+/** A planned lift, and the muscles after it. */
 export interface PlannedLiftAndState {
   readonly plan: LiftPlan;
   readonly end: CapacityState;
