@@ -1,0 +1,24 @@
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import sitemap from '@astrojs/sitemap';
+import { defineConfig } from 'astro/config';
+import { siteLinks } from './src/markdown/siteLinks.ts';
+
+const base = process.env.WINDLASS_BASE ?? '/';
+
+export default defineConfig({
+  site: process.env.WINDLASS_SITE ?? 'https://windlass.example',
+  base,
+  trailingSlash: 'always',
+  compressHTML: true,
+  devToolbar: { enabled: false },
+  build: { assets: 'assets', inlineStylesheets: 'never' },
+  vite: { build: { assetsInlineLimit: 0 } },
+  integrations: [mdx(), sitemap()],
+  markdown: {
+    // Prism marks code with classes; the default highlighter writes inline styles, which the
+    // content-security policy refuses.
+    syntaxHighlight: 'prism',
+    processor: satteri({ hastPlugins: [siteLinks(base)] }),
+  },
+});
