@@ -1,7 +1,12 @@
+import { readdirSync } from 'node:fs';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
-import { defineConfig } from 'tsup';
+import { defineConfig, type Options } from 'tsup';
 
 const styles: BuildOptions = { entryPoints: ['src/ui/styles.css'], bundle: true, minify: true };
+
+const ids = readdirSync('src', { withFileTypes: true, recursive: true })
+  .filter(({ name }) => name === 'definition.ts')
+  .map(({ parentPath }) => parentPath.replace(/^src./, ''));
 
 /** `styles.css?inline` is the bundled style sheet as text, for the custom element. */
 const inlineStyles: Plugin = {
@@ -10,22 +15,59 @@ const inlineStyles: Plugin = {
     onResolve({ filter: /\.css\?inline$/ }, () => ({ path: 'styles', namespace: 'inline-css' }));
     onLoad({ filter: /.*/, namespace: 'inline-css' }, async () => {
       const { outputFiles } = await build({ ...styles, write: false });
-      return { contents: outputFiles?.[0]?.text ?? '', loader: 'text' };
+      return { contents: outputFiles[0]?.text ?? '', loader: 'text' };
     });
   },
 };
 
-export default defineConfig({
-  entry: ['src/index.ts', 'src/hydrate.tsx', 'src/element.tsx'],
+/** In a browser entry each calculator stays a file of its own, fetched when it is needed. */
+const calculatorsApart: Plugin = {
+  name: 'calculators-apart',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/[a-z-]+\/definition\.ts$/ }, ({ path }) => ({
+      path: path.replace('./', './calculators/').replace('/definition.ts', '.js'),
+      external: true,
+    }));
+  },
+};
+
+const shared = {
   format: 'esm',
   target: 'es2023',
-  dts: true,
-  clean: true,
-  splitting: true,
   treeshake: true,
+  external: [/^preact/],
+} satisfies Options;
+
+/** For tools and for rendering: everything at once, the core beside it. */
+const whole: Options = {
+  ...shared,
+  entry: ['src/index.ts'],
   external: [/^@windlass\/core/, /^preact/],
-  esbuildPlugins: [inlineStyles],
+  dts: { entry: ['src/index.ts', 'src/hydrate.tsx', 'src/element.tsx'] },
   onSuccess: async () => {
     await build({ ...styles, outfile: 'dist/styles.css' });
   },
-});
+};
+
+/**
+ * For browsers: what a page needs and no more. The core is inside, because chunks that several
+ * calculators share would hold what any one of them needs.
+ */
+const forBrowsers: Options = {
+  ...shared,
+  noExternal: [/^@windlass\/core/],
+  splitting: false,
+};
+
+export default defineConfig([
+  whole,
+  {
+    ...forBrowsers,
+    entry: ['src/hydrate.tsx', 'src/element.tsx'],
+    esbuildPlugins: [inlineStyles, calculatorsApart],
+  },
+  {
+    ...forBrowsers,
+    entry: Object.fromEntries(ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`])),
+  },
+]);

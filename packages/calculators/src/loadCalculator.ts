@@ -5,6 +5,7 @@ const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'load-for-window': async () =>
     (await import('./load-for-window/definition.ts')).loadForWindowCalculator,
   'tempo-seconds': async () => (await import('./tempo-seconds/definition.ts')).tempoSeconds,
+  'warm-up-ramp': async () => (await import('./warm-up-ramp/definition.ts')).warmUpRamp,
 };
 
 /** One calculator, fetched on its own, so that a page pays for no other; `undefined` for an unknown id. */

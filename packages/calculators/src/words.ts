@@ -23,7 +23,8 @@ export const words = {
   },
   result: {
     none: 'No answer for this input',
-    old: 'old: from the last complete input',
+    old: 'old',
+    oldMeans: ': from the last complete input',
     noView: 'No picture for this input.',
     band: (low: string, high: string, unit: string, inTen: string) =>
       `${low} to ${high}${unit === '' ? '' : ` ${unit}`} in ${inTen} of 10.`,
@@ -74,13 +75,35 @@ export const words = {
   ramp: {
     times: (reps: number) => `× ${reps}`,
     work: 'work',
-    names: {
-      circulation: 'For the blood: easy.',
-      rehearsal: 'For the movement: as the work set will be.',
-      primer: 'For the load: near it, and few.',
-      'above the work load': 'Above the work load: one rep, as was asked for.',
-      work: 'The work set.',
-    },
+  },
+  distance: {
+    above: (load: string) => `${load} above`,
+    below: (load: string) => `${load} below`,
+  },
+  loading: {
+    emptyBar: 'the empty bar',
+    eachSide: (plates: string) => `each side ${plates}`,
+    pair: (weight: string) => `the pair of ${weight}`,
+    pin: (number: string, onTop: readonly string[]) =>
+      `pin at ${number}${onTop.map((weight) => ` + ${weight} on top`).join('')}`,
+    help: (weight: string) => `${weight} of help`,
+  },
+  change: {
+    nothing: 'nothing to change',
+    all: (steps: readonly string[], isSided: boolean) =>
+      `${steps.join(', ')}${isSided ? ', each side' : ''}`,
+    takeOff: (plate: string) => `take off ${plate}`,
+    putOn: (plate: string) => `put on ${plate}`,
+    putBack: (weight: string) => `put back ${weight}`,
+    pickUp: (weight: string) => `take ${weight}`,
+    removeAddOn: (weight: string) => `take ${weight} off the top`,
+    fitAddOn: (weight: string) => `lay ${weight} on top`,
+    movePin: (number: string) => `pin to ${number}`,
+    setHelp: (weight: string) => `set help to ${weight}`,
+  },
+  time: {
+    seconds: (figure: string) => `${figure} s`,
+    minutes: (figure: string) => `${figure} min`,
   },
   chance: {
     percent: (figure: string) => `${figure} %`,

@@ -13,10 +13,12 @@ import {
   reachableLoads,
 } from '@windlass/core/equipment';
 import { type Load, type LoadValue, loadFromValue, type Unit } from '@windlass/core/load';
+import type { NoAnswer } from '../contract/Answer.ts';
 import type { Computed } from '../contract/Definition.ts';
 import { type BarInput, barbellOf } from '../shared/barFields.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { sideOf } from '../shared/sideOf.ts';
+import { said } from './words.ts';
 
 export interface BarLoadingInput extends BarInput {
   readonly target: LoadValue;
@@ -71,30 +73,17 @@ function choose(take: BarLoadingInput['take'], loads: ReachableLoads, target: Lo
   return take === 'at-least' ? nearestAtLeast(loads, target) : nearestLoad(loads, target);
 }
 
-function none(input: BarLoadingInput, loads: ReachableLoads, choice: LoadChoice) {
+function none(input: BarLoadingInput, loads: ReachableLoads, choice: LoadChoice): NoAnswer {
   const { reason, message } = choice.kind === 'none' ? choice : { reason: '', message: '' };
   if (loads.kind === 'none') {
-    return {
-      kind: 'none',
-      reason: loads.reason,
-      headline: 'No load',
-      message: loads.message,
-    } as const;
+    return { kind: 'none', reason: loads.reason, headline: said.noLoad, message: loads.message };
   }
   const lightest = loads.loads[0].load;
   const heaviest = loads.loads.at(-1)?.load ?? lightest;
   if (reason === 'lightest-is-heavier') {
-    return {
-      kind: 'none',
-      reason,
-      headline: 'The bar is heavier',
-      message: `Empty, with its collars, it weighs ${loadWords(lightest, input.show)}. Take a lighter bar, dumbbells or a stack.`,
-    } as const;
+    const weighs = said.barWeighs(loadWords(lightest, input.show));
+    return { kind: 'none', reason, headline: said.barIsHeavier, message: weighs };
   }
-  return {
-    kind: 'none',
-    reason,
-    headline: 'More than is here',
-    message: `${message} The heaviest that these plates make is ${loadWords(heaviest, input.show)}.`,
-  } as const;
+  const most = said.heaviest(message, loadWords(heaviest, input.show));
+  return { kind: 'none', reason, headline: said.moreThanHere, message: most };
 }

@@ -1,6 +1,8 @@
-import { loadFromValue } from '@windlass/core/load';
+import { loadFromValue, toKg } from '@windlass/core/load';
 import { defineCalculator } from '../contract/defineCalculator.ts';
+import { loadText } from '../fields/fieldText.ts';
 import { weightOfBar } from '../shared/barFields.ts';
+import { barTexts } from '../shared/barTexts.ts';
 import { distanceWords, loadFace, loadWords, pieceWords } from '../shared/loadWords.ts';
 import { plateWords } from '../shared/plateWords.ts';
 import { POUND, PROJECT_CHOICE } from '../shared/sources.ts';
@@ -9,6 +11,7 @@ import { type BarLoadingInput, type BarLoadingResult, computeBarLoading } from '
 import { fields, groups } from './fields.ts';
 import { snippet } from './snippet.ts';
 import { BarLoadingDetails, BarLoadingView } from './view.tsx';
+import { said } from './words.ts';
 
 export const barLoading = defineCalculator({
   id: 'bar-loading',
@@ -18,36 +21,38 @@ export const barLoading = defineCalculator({
   groups,
   compute: computeBarLoading,
   headline: ({ show }, { chosen }) => ({
-    label: 'Load the bar to',
+    label: said.loadTo,
     ...loadFace(chosen.load, show),
   }),
   certainty: (input, result) => ({ kind: 'exact', says: certaintyWords(input, result) }),
   why: (input, { chosen, side }) => ({
-    formula: 'load = bar + 2 × collar + 2 × (plates on one side)',
+    formula: said.formula,
     steps: [
-      `${pieceWords(weightOfBar(input))} + 2 × ${pieceWords(input.collar)} + 2 × (${plateWords(side) || '0'}) = ${loadWords(chosen.load, input.show)}`,
-      `${side.length * 2} pieces, the fewest that make this load; heavy ones inside.`,
+      said.sum(
+        pieceWords(weightOfBar(input)),
+        pieceWords(input.collar),
+        plateWords(side),
+        loadWords(chosen.load, input.show),
+      ),
+      said.fewest(side.length * 2),
     ],
-    restsOn:
-      'Whole numbers of 10 ng, so nothing is rounded before it is shown. Cast plates are often some percent off their mark; what is written on them is taken as true.',
+    restsOn: said.restsOn,
   }),
   cautions: (input, { side }) => {
     const onOneSide = side.reduce((sum, { weight }) => sum + loadFromValue(weight), 0);
     if (onOneSide <= loadFromValue(weightOfBar(input))) return [];
     return [
-      {
-        id: 'strip-by-turns',
-        level: 'note',
-        what: 'On hooks, a bar tips when one side is stripped.',
-        why: `With more on one side than the bar weighs, the far end can come up.`,
-        instead: 'Load and unload by turns, one piece a side at a time.',
-        ask: [],
-        sources: [PROJECT_CHOICE],
-      },
+      { id: 'strip-by-turns', level: 'note', ...said.tips, ask: [], sources: [PROJECT_CHOICE] },
     ];
   },
   sources: () => [POUND],
-  next: () => [],
+  next: (input, { chosen }) => [
+    {
+      calculator: 'warm-up-ramp',
+      label: said.warmUp(loadWords(chosen.load, input.show)),
+      carry: { work: loadText({ value: toKg(chosen.load), unit: 'kg' }), ...barTexts(input) },
+    },
+  ],
   snippet,
   view: (input, result) => BarLoadingView({ input, result }),
   details: (input, result) => BarLoadingDetails({ input, result }),
@@ -58,9 +63,7 @@ export const barLoading = defineCalculator({
 });
 
 function certaintyWords(input: BarLoadingInput, { chosen, target, above }: BarLoadingResult) {
-  if (chosen.load === target) return 'Exactly what was asked for: counted, not predicted.';
+  if (chosen.load === target) return said.exact;
   const off = distanceWords(chosen.load, target, input.show);
-  return above === null && chosen.load < target
-    ? `${off} what was asked for: everything that pairs up is on.`
-    : `${off} what was asked for; no plates here make it exactly.`;
+  return above === null && chosen.load < target ? said.allOn(off) : said.between(off);
 }

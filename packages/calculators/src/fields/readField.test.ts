@@ -71,10 +71,11 @@ describe('readField', () => {
   it.each([
     [reps, '8.5', 'Write a whole number from 1 to 20 reps.'],
     [reps, '21', 'This takes a value from 1 to 20 reps.'],
+    [reps, 'eight', 'Write a whole number from 1 to 20 reps.'],
     [
-      reps,
-      'eight',
-      'Write one number from 1 to 20 reps, for example with a decimal comma or point.',
+      seconds,
+      'half',
+      'Write one number from 0.2 to 1 s, for example with a decimal comma or point.',
     ],
     [reps, '', 'This one is needed. Write a value.'],
     [window, '10-6', 'The first count must not be above the second. Did you mean 6-10?'],
@@ -89,7 +90,7 @@ describe('readField', () => {
     [
       plates,
       '20kg_2~999kg_x',
-      'Plate 2: This takes a value from 1 to 300 kg. Plate 2: Write one number from 0 to 20 reps, for example with a decimal comma or point.',
+      'Plate 2: This takes a value from 1 to 300 kg. Plate 2: Write a whole number from 0 to 20 reps.',
     ],
   ] as const)('refuses %#: %o', (field, text, message) => {
     expect(value(field, text)).toBe(message);

@@ -8,11 +8,15 @@ import { readDecimal } from './readDecimal.ts';
 export function readNumber(field: NumberField, text: string): Outcome<number> {
   const value = readDecimal(text);
   const range = words.problems.range(field.min, field.max, field.unit);
-  if (value === null) return refuse('not-a-number', words.problems.number(range), text);
+  const isWhole = field.step === 1;
+  if (value === null) {
+    const { whole, number } = words.problems;
+    return refuse('not-a-number', (isWhole ? whole : number)(range), text);
+  }
   if (value < field.min || value > field.max) {
     return refuse('out-of-range', words.problems.outside(range), text);
   }
-  if (field.step === 1 && !Number.isInteger(value)) {
+  if (isWhole && !Number.isInteger(value)) {
     return refuse('not-whole', words.problems.whole(range), text);
   }
   return good(value);

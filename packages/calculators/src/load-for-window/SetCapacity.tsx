@@ -2,7 +2,9 @@ import { repCost, repsUntil } from '@windlass/core/capacity';
 import { kappaAtTempo, kappaBand } from '@windlass/core/strength';
 import { CapacityChart } from '../ui/CapacityChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
+import { words } from '../words.ts';
 import type { WindowResult } from './compute.ts';
+import { said } from './words.ts';
 
 /** Capacity over the set with the best load, between the least and the most enduring that is believed. */
 export function SetCapacity({ result }: { readonly result: WindowResult }) {
@@ -28,13 +30,16 @@ export function SetCapacity({ result }: { readonly result: WindowResult }) {
       points={points}
       lines={[
         {
-          label: 'the load asks for this much',
+          label: said.asksThisMuch,
           low: Math.min(1, share.low),
           likely: asked,
           high: Math.min(1, share.high),
         },
       ]}
-      says={`Strength left falls from 100 % and meets the ${formatNumber(asked * 100, 0)} % that the load asks for after about ${formatNumber(likelySeconds, 0)} s.`}
+      says={said.capacity(
+        words.chance.percent(formatNumber(asked * 100, 0)),
+        formatNumber(likelySeconds, 0),
+      )}
     />
   );
 

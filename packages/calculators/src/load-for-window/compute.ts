@@ -17,6 +17,7 @@ import { type GearInput, gearOf } from '../shared/gearFields.ts';
 import { type Considered, considered } from './considered.ts';
 import { noneNear } from './noneNear.ts';
 import { performedSets, type SetRow } from './performedSets.ts';
+import { said } from './words.ts';
 
 export interface WindowInput extends GearInput {
   readonly window: CountWindow;
@@ -46,7 +47,7 @@ export function computeLoadForWindow(input: WindowInput): Computed<WindowResult>
   const loads = reachableLoads(equipment, use);
   if (loads.kind === 'none') return none(loads.reason, loads.message);
   const belief = strengthFrom({ sets, prior: priorFor(generalCurve), today: 0 });
-  if (belief.kind === 'nothing-known') return none('nothing-known', 'Give at least one set.');
+  if (belief.kind === 'nothing-known') return none('nothing-known', said.noSet);
   const choices = considered(loads.loads, belief);
   const answer = loadForWindow({
     posterior: belief,
@@ -54,7 +55,7 @@ export function computeLoadForWindow(input: WindowInput): Computed<WindowResult>
     window: { minReps: window.low, maxReps: window.high },
     secondsPerRep: paceSeconds,
   });
-  if (answer.kind === 'no-loads') return none('no-loads', 'Nothing here weighs anything.');
+  if (answer.kind === 'no-loads') return none('no-loads', said.noWeight);
   if (answer.kind === 'none-near') return noneNear(answer, show);
   return {
     kind: 'result',
@@ -63,5 +64,5 @@ export function computeLoadForWindow(input: WindowInput): Computed<WindowResult>
 }
 
 function none(reason: string, message: string): NoAnswer {
-  return { kind: 'none', reason, headline: 'No load', message };
+  return { kind: 'none', reason, headline: said.noLoad, message };
 }

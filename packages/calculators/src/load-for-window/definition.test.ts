@@ -68,7 +68,7 @@ describe('load-for-window', () => {
       window: '9-11',
       tempo: '3-0-1-0',
     });
-    expect(shown.headline.label).toMatch(/^Set the stack to/);
+    expect(shown.headline.label).toMatch(/^Stack number/);
     expect(Math.abs(shown.headline.exact - 40)).toBeLessThanOrEqual(2.5);
     const atHandle = Number(/([\d.]+)\skg at the handle/.exec(shown.headline.also ?? '')?.[1]);
     expect(atHandle).toBe(shown.headline.exact / 2);

@@ -2,7 +2,8 @@ import { toKg } from '@windlass/core/load';
 import { evidenceModel, generalCurve, tempoLaw } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import { defineCalculator } from '../contract/defineCalculator.ts';
-import { fieldText, loadText } from '../fields/fieldText.ts';
+import { loadText } from '../fields/fieldText.ts';
+import { barTexts } from '../shared/barTexts.ts';
 import { HEALTH_NOT_ASKED, NOBODY_THERE } from '../shared/cautions.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
@@ -13,6 +14,7 @@ import { firstTry } from './firstTry.ts';
 import { snippet } from './snippet.ts';
 import { WindowView } from './view.tsx';
 import { whyLoad } from './why.ts';
+import { said } from './words.ts';
 
 export const loadForWindowCalculator = defineCalculator({
   id: 'load-for-window',
@@ -25,14 +27,14 @@ export const loadForWindowCalculator = defineCalculator({
     label: headlineLabel(input),
     ...loadFace(result.answer.best.choice.shown, input.show),
     ...(result.counts === 'stack'
-      ? { also: `${loadWords(result.answer.best.choice.load, input.show)} at the handle` }
+      ? { also: said.atTheHandle(loadWords(result.answer.best.choice.load, input.show)) }
       : {}),
   }),
   certainty: ({ window }, { answer }) => ({
     kind: 'band',
     band: answer.best.reps,
     unit: 'reps',
-    says: `Failure falls within ${window.low} to ${window.high} in ${formatNumber(answer.best.inside * 100, 0)} of 100.`,
+    says: said.fallsWithin(window.low, window.high, formatNumber(answer.best.inside * 100, 0)),
   }),
   why: whyLoad,
   cautions: (input, result) => [
@@ -50,15 +52,12 @@ export const loadForWindowCalculator = defineCalculator({
     const best = loadText({ value: toKg(answer.best.choice.shown), unit: 'kg' });
     const reps = String(Math.min(100, Math.max(1, Math.round(answer.best.reps.likely))));
     const tempo = { tempo: formatTempo(input.tempo), reps };
-    const bar = {
-      bar: input.bar,
-      plates: fieldText(fields.plates, input.plates),
-      ...(input.bar === 'other' ? { barWeight: loadText(input.barWeight) } : {}),
-    };
-    const time = { calculator: 'tempo-seconds', label: 'How long is that set?', carry: tempo };
+    const bar = barTexts(input);
+    const time = { calculator: 'tempo-seconds', label: said.howLong, carry: tempo };
     if (input.gear !== 'bar') return [time];
     return [
-      { calculator: 'bar-loading', label: 'Load the bar', carry: { target: best, ...bar } },
+      { calculator: 'warm-up-ramp', label: said.warmUp, carry: { work: best, ...bar } },
+      { calculator: 'bar-loading', label: said.loadTheBar, carry: { target: best, ...bar } },
       time,
     ];
   },
@@ -68,9 +67,5 @@ export const loadForWindowCalculator = defineCalculator({
 });
 
 function headlineLabel({ gear, window, tempo }: WindowInput): string {
-  const verb = { bar: 'Load the bar to', dumbbells: 'In each hand', stack: 'Set the stack to' }[
-    gear
-  ];
-  const reps = window.low === window.high ? `${window.low}` : `${window.low} to ${window.high}`;
-  return `${verb}, to fail in ${reps} at ${formatTempo(tempo)}`;
+  return said.headline(said.what[gear], window.low, window.high, formatTempo(tempo));
 }

@@ -6,6 +6,7 @@ import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
 import { SetCapacity } from './SetCapacity.tsx';
+import { said } from './words.ts';
 
 interface WindowDetailsProps {
   readonly input: WindowInput;
@@ -17,10 +18,10 @@ export function WindowDetails({ input, result }: WindowDetailsProps) {
   const { answer, choices, paceSeconds } = result;
   const { best, careful, lighter, heavier } = answer;
   const named: readonly (readonly [string, LoadChance<ReachableLoad> | undefined])[] = [
-    ['For a first try', careful === best ? undefined : careful],
-    ['Next lighter', lighter === careful ? undefined : lighter],
-    ['Best chance', best],
-    ['Next heavier', heavier],
+    [said.firstTry, careful === best ? undefined : careful],
+    [said.lighter, lighter === careful ? undefined : lighter],
+    [said.bestChance, best],
+    [said.nextHeavier, heavier],
   ];
   const rows = named
     .flatMap(([name, one]) => (one ? [{ name, one }] : []))
@@ -28,22 +29,22 @@ export function WindowDetails({ input, result }: WindowDetailsProps) {
   return (
     <>
       <section class="wl-panel">
-        <h2 class="wl-heading">Loads around it</h2>
+        <h2 class="wl-heading">{said.around}</h2>
         <table class="wl-table">
           <thead>
             <tr>
-              <th scope="col">Load</th>
+              <th scope="col">{said.columns.load}</th>
               <th scope="col" class="wl-figure">
-                Too soon
+                {said.columns.soon}
               </th>
               <th scope="col" class="wl-figure">
-                Inside
+                {said.columns.inside}
               </th>
               <th scope="col" class="wl-figure">
-                Beyond
+                {said.columns.beyond}
               </th>
               <th scope="col" class="wl-figure">
-                Reps
+                {said.columns.reps}
               </th>
             </tr>
           </thead>
@@ -54,24 +55,19 @@ export function WindowDetails({ input, result }: WindowDetailsProps) {
           </tbody>
         </table>
         <p class="wl-soft">
-          Reps to failure: likely, and what 8 of 10 sets lie between. Here {choices.loads.length} of{' '}
-          {choices.total} loads were weighed up
           {choices.mostPieces === null
-            ? '.'
-            : `, those with at most ${choices.mostPieces} plates to carry.`}
+            ? said.weighed(choices.loads.length, choices.total)
+            : said.weighedFew(choices.loads.length, choices.total, choices.mostPieces)}
         </p>
       </section>
       <section class="wl-panel">
-        <h2 class="wl-heading">The set, second by second</h2>
+        <h2 class="wl-heading">{said.second}</h2>
         <SetCapacity result={result} />
-        <p class="wl-soft">
-          At {formatNumber(paceSeconds, 1)} s a rep the lift fails where what is left crosses what
-          the load asks.
-        </p>
+        <p class="wl-soft">{said.crosses(formatNumber(paceSeconds, 1))}</p>
       </section>
       {best.doubts.length > 0 && (
         <section class="wl-panel">
-          <h2 class="wl-heading">What weakens this forecast</h2>
+          <h2 class="wl-heading">{said.doubts}</h2>
           <ul class="wl-sources">
             {best.doubts.map((doubt) => (
               <li key={doubt}>{forecastDoubts[doubt].reason}</li>
@@ -97,9 +93,7 @@ function ChanceRow({ name, one, isBest, unit }: ChanceRowProps) {
     <tr data-chosen={isBest ? 'true' : undefined}>
       <th scope="row">
         {loadWords(choice.shown, unit)}
-        <span class="wl-row-note">
-          {name}: {loadingWords(choice)}
-        </span>
+        <span class="wl-row-note">{said.row(name, loadingWords(choice))}</span>
       </th>
       <td class="wl-figure">{percent(before)}</td>
       <td class="wl-figure">{percent(inside)}</td>
@@ -107,7 +101,7 @@ function ChanceRow({ name, one, isBest, unit }: ChanceRowProps) {
       <td class="wl-figure">
         {formatNumber(reps.likely, 0)}
         <span class="wl-row-note">
-          {formatNumber(reps.low, 0)} to {formatNumber(reps.high, 0)}
+          {said.span(formatNumber(reps.low, 0), formatNumber(reps.high, 0))}
         </span>
       </td>
     </tr>

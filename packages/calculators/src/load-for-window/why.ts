@@ -2,16 +2,9 @@ import { kappaAtTempo, kappaBand, oneRepMaxKg } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import type { Why } from '../contract/Answer.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
+import { words } from '../words.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
-
-const BINDING = {
-  'prior-only': 'No set binds the strength yet.',
-  'floor-only':
-    'No set went to failure, so the sets only say how strong the lifter is at least. One set to failure narrows this more than ten without.',
-  'ceiling-only':
-    'Only a failed lift is known, so the sets only say how strong the lifter is at most.',
-  'both-sides': 'The sets bind the strength from both sides.',
-} as const;
+import { said } from './words.ts';
 
 /** The rep curve and the pace law with the numbers of this lifter in them. */
 export function whyLoad(input: WindowInput, { belief, answer, paceSeconds }: WindowResult): Why {
@@ -19,16 +12,30 @@ export function whyLoad(input: WindowInput, { belief, answer, paceSeconds }: Win
   const kappa = kappaBand(belief);
   const atPace = kappaAtTempo(kappa.likely, paceSeconds).kappa.likely;
   const { asked, best } = answer;
-  const percent = (share: number) => `${formatNumber(share * 100, 0)} %`;
+  const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
+  const one = (value: number) => formatNumber(value, 1);
+  const { window, tempo } = input;
   return {
-    formula:
-      'reps = 1 + κ · (1 − x) ÷ x^α, with κ = κ₃ · (seconds a rep ÷ 3)^−0.55 and x = load ÷ one-rep max',
+    formula: said.formula,
     steps: [
-      `One-rep max today: ${formatNumber(max.likely, 1)} kg, ${formatNumber(max.low, 1)} to ${formatNumber(max.high, 1)} in 8 of 10; κ₃ = ${formatNumber(kappa.likely, 0)}, α = ${formatNumber(belief.alpha)}.`,
-      `${formatTempo(input.tempo)} is ${formatNumber(paceSeconds, 1)} s a rep: κ = ${formatNumber(kappa.likely, 0)} · (${formatNumber(paceSeconds, 1)} ÷ 3)^−0.55 = ${formatNumber(atPace, 1)}.`,
-      `The middle of ${input.window.low} to ${input.window.high} reps asks for x = ${percent(asked.likely)} (${percent(asked.low)} to ${percent(asked.high)}): ${formatNumber(asked.likely * max.likely, 1)} kg.`,
-      `Of the loads that can be made, this one has the best chance, ${percent(best.inside)}; ${percent(best.before)} end sooner, ${percent(best.beyond)} later.`,
+      said.max(
+        one(max.likely),
+        one(max.low),
+        one(max.high),
+        formatNumber(kappa.likely, 0),
+        formatNumber(belief.alpha),
+      ),
+      said.pace(formatTempo(tempo), one(paceSeconds), formatNumber(kappa.likely, 0), one(atPace)),
+      said.asks(
+        window.low,
+        window.high,
+        percent(asked.likely),
+        percent(asked.low),
+        percent(asked.high),
+        one(asked.likely * max.likely),
+      ),
+      said.best(percent(best.inside), percent(best.before), percent(best.beyond)),
     ],
-    restsOn: `${BINDING[belief.binding]} Repeated sets differ by half a rep and more, people at one share of their max by a third; both are in the band. A fresh lifter is assumed.`,
+    restsOn: said.restsOn(said.binding[belief.binding]),
   };
 }

@@ -1,4 +1,5 @@
 import type { Handling, HandlingStep } from '@windlass/core/equipment';
+import { words } from '../words.ts';
 import { pieceWords } from './loadWords.ts';
 
 /** What the hands do, said once for both sides: `take off 2.5 kg, put on 10 kg, each side`. */
@@ -7,28 +8,28 @@ export function changeWords({ steps }: Handling): string {
   const said = ofOneSide.map(stepWords);
   const isSided = steps.some((step) => 'place' in step && step.place === 'right');
   const once = isSided ? said : [...new Set(said)];
-  if (once.length === 0) return 'nothing to change';
-  return `${once.join(', ')}${isSided ? ', each side' : ''}`;
+  return once.length === 0 ? words.change.nothing : words.change.all(once, isSided);
 }
 
 function stepWords(step: HandlingStep): string {
+  const { change } = words;
   switch (step.action) {
     case 'take-off':
-      return `take off ${pieceWords(step.plate.weight)}`;
+      return change.takeOff(pieceWords(step.plate.weight));
     case 'put-on':
-      return `put on ${pieceWords(step.plate.weight)}`;
+      return change.putOn(pieceWords(step.plate.weight));
     case 'put-back':
-      return `put back ${pieceWords(step.weight)}`;
+      return change.putBack(pieceWords(step.weight));
     case 'pick-up':
-      return `take ${pieceWords(step.weight)}`;
+      return change.pickUp(pieceWords(step.weight));
     case 'remove-add-on':
-      return `take ${pieceWords(step.weight)} off the top`;
+      return change.removeAddOn(pieceWords(step.weight));
     case 'fit-add-on':
-      return `lay ${pieceWords(step.weight)} on top`;
+      return change.fitAddOn(pieceWords(step.weight));
     case 'move-pin':
-      return `pin to ${pieceWords(step.to)}`;
+      return change.movePin(pieceWords(step.to));
     case 'set-assistance':
-      return `set help to ${pieceWords(step.added)}`;
+      return change.setHelp(pieceWords(step.added));
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Load, LoadValue, Unit } from '@windlass/core/load';
 import { formatLoad, loadFromValue, toKg, toLb } from '@windlass/core/load';
+import { words } from '../words.ts';
 
 /** A load in the unit asked for: `82.5 kg`, `≈ 60.82 kg`. */
 export function loadWords(load: Load, unit: Unit): string {
@@ -26,6 +27,6 @@ export function loadFace(load: Load, unit: Unit) {
 /** How far one load is from another, with `above` or `below`; empty where they are equal. */
 export function distanceWords(load: Load, from: Load, unit: Unit): string {
   if (load === from) return '';
-  const distance = Math.abs(load - from) as Load;
-  return `${loadWords(distance, unit)} ${load > from ? 'above' : 'below'}`;
+  const distance = loadWords(Math.abs(load - from) as Load, unit);
+  return load > from ? words.distance.above(distance) : words.distance.below(distance);
 }

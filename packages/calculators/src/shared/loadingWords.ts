@@ -1,4 +1,5 @@
 import type { ReachableLoad } from '@windlass/core/equipment';
+import { words } from '../words.ts';
 import { pieceWords } from './loadWords.ts';
 import { plateWords } from './plateWords.ts';
 import { sideOf } from './sideOf.ts';
@@ -7,15 +8,15 @@ import { sideOf } from './sideOf.ts';
 export function loadingWords(choice: ReachableLoad): string {
   const { loading } = choice;
   switch (loading.kind) {
-    case 'plates':
-      return `each side ${plateWords(sideOf(choice)) || 'nothing'}`;
-    case 'fixed':
-      return `the pair of ${pieceWords(loading.weight)}`;
-    case 'pin': {
-      const onTop = loading.addOns.map((addOn) => ` + ${pieceWords(addOn)} on top`);
-      return `pin at ${pieceWords(loading.pin)}${onTop.join('')}`;
+    case 'plates': {
+      const side = sideOf(choice);
+      return side.length === 0 ? words.loading.emptyBar : words.loading.eachSide(plateWords(side));
     }
+    case 'fixed':
+      return words.loading.pair(pieceWords(loading.weight));
+    case 'pin':
+      return words.loading.pin(pieceWords(loading.pin), loading.addOns.map(pieceWords));
     case 'assistance':
-      return `${pieceWords(loading.added)} of help`;
+      return words.loading.help(pieceWords(loading.added));
   }
 }

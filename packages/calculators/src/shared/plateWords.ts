@@ -3,12 +3,18 @@ import { loadFromValue, toKg } from '@windlass/core/load';
 import type { DrawnPlate } from '../ui/BarDrawing.tsx';
 import { pieceWords } from './loadWords.ts';
 
-/** `20 + 10 + 1.25 kg`, or with a unit on each where kilograms and pounds mix. */
+/** `2 × 20 + 10 + 1.25 kg`, or with a unit on each where kilograms and pounds mix. */
 export function plateWords(side: readonly Plate[]): string {
-  const units = new Set(side.map(({ weight }) => weight.unit));
-  if (units.size !== 1) return side.map(({ weight }) => pieceWords(weight)).join(' + ');
-  const [unit] = units;
-  return `${side.map(({ weight }) => weight.value).join(' + ')}\u00a0${unit}`;
+  const isMixed = new Set(side.map(({ weight }) => weight.unit)).size > 1;
+  const names = side.map(({ weight }) => (isMixed ? pieceWords(weight) : String(weight.value)));
+  const said = names
+    .filter((name, at) => name !== names[at - 1])
+    .map((name) => {
+      const count = names.filter((other) => other === name).length;
+      return count === 1 ? name : `${count}\u00a0×\u00a0${name}`;
+    })
+    .join(' + ');
+  return isMixed || side.length === 0 ? said : `${said}\u00a0${side[0]?.weight.unit}`;
 }
 
 /** The plates of a side for a drawing, the outermost `newPerSide` of them marked as new. */

@@ -1,15 +1,15 @@
 import { formatTempo } from '@windlass/core/tempo';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { computeTempo } from './compute.ts';
+import { computeTempo, type TempoInput } from './compute.ts';
 import { fields, groups } from './fields.ts';
 import { snippet } from './snippet.ts';
 import { TempoDetails, TempoView } from './view.tsx';
+import { said } from './words.ts';
 
 const CONVENTION = {
   id: 'tempo-notation',
-  citation:
-    'Trade notation: seconds of lowering, pause, lift, pause; X is a lift as fast as possible. The reverse order is in use too, so the order is always asked for.',
+  citation: said.notation,
   standing: 'convention',
 } as const;
 
@@ -21,41 +21,33 @@ export const tempoSeconds = defineCalculator({
   groups,
   compute: computeTempo,
   headline: ({ reps }, { setSeconds, repSeconds }) => ({
-    label: `${reps} ${reps === 1 ? 'rep takes' : 'reps take'}`,
+    label: said.takes(reps),
     value: formatNumber(setSeconds, 1),
     unit: 's',
-    also: `${formatNumber(repSeconds)} s a rep`,
+    also: said.perRep(repSeconds),
     exact: setSeconds,
   }),
   certainty: ({ lastPause }, { setSeconds, otherReading }) => ({
     kind: 'exact',
-    says:
-      setSeconds === otherReading
-        ? 'Counted, not predicted. The rep ends without a pause, so nothing is left to choose.'
-        : `Counted, not predicted, with the last pause ${lastPause === 'counted' ? 'in' : 'left out'}. ${
-            lastPause === 'counted' ? 'Without it' : 'With it'
-          }: ${formatNumber(otherReading, 1)} s.`,
+    says: pauseWords(lastPause, setSeconds, otherReading),
   }),
   why: ({ tempo, reps, lastPause }, { phases, repSeconds, setSeconds }) => ({
-    formula:
-      'set = reps × (lower + pause + lift + pause), less the last pause where it is left out',
+    formula: said.formula,
     steps: [
-      `rep = ${phases.map(({ seconds }) => formatNumber(seconds)).join(' + ')} = ${formatNumber(repSeconds)} s`,
-      lastPause === 'counted'
-        ? `set = ${reps} × ${formatNumber(repSeconds)} = ${formatNumber(setSeconds)} s`
-        : `set = ${reps} × ${formatNumber(repSeconds)} − ${formatNumber(reps * repSeconds - setSeconds)} = ${formatNumber(setSeconds)} s`,
+      said.rep(
+        phases.map(({ seconds }) => seconds),
+        repSeconds,
+      ),
+      (lastPause === 'counted' ? said.set : said.setLess)(reps, repSeconds, setSeconds),
     ],
-    restsOn:
-      tempo.liftSeconds === 'X'
-        ? 'A fast lift has no fixed time. The seconds it counts for are a convention for adding up; nobody should slow down to fill them.'
-        : 'Arithmetic on what was asked for. What is done under a load drifts: people speed up as they tire.',
+    restsOn: tempo.liftSeconds === 'X' ? said.fast : said.restsOn,
   }),
   cautions: () => [],
   sources: () => [CONVENTION],
   next: ({ tempo, reps }) => [
     {
       calculator: 'load-for-window',
-      label: 'Which load fails at this tempo?',
+      label: said.whichLoad,
       carry: {
         tempo: formatTempo(tempo),
         window: `${Math.max(1, Math.min(reps, 28))}-${Math.min(reps + 2, 30)}`,
@@ -66,3 +58,8 @@ export const tempoSeconds = defineCalculator({
   view: (input, result) => TempoView({ input, result }),
   details: (input, result) => TempoDetails({ input, result }),
 });
+
+function pauseWords(lastPause: TempoInput['lastPause'], seconds: number, other: number): string {
+  if (seconds === other) return said.noPause;
+  return lastPause === 'counted' ? said.withPause(other) : said.withoutPause(other);
+}

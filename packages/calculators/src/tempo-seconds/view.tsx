@@ -1,7 +1,7 @@
 import { CountArcs } from '../ui/CountArcs.tsx';
-import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { TempoInput, TempoResult } from './compute.ts';
+import { said } from './words.ts';
 
 interface TempoViewProps {
   readonly input: TempoInput;
@@ -11,15 +11,8 @@ interface TempoViewProps {
 /** One repetition as a dial. */
 export function TempoView({ result }: TempoViewProps) {
   const { phases, repSeconds } = result;
-  const said = phases.map(
-    ({ phase, seconds }) => `${words.phases[phase]} ${formatNumber(seconds)} s`,
-  );
-  return (
-    <CountArcs
-      phases={phases}
-      says={`One rep, ${formatNumber(repSeconds)} s: ${said.join(', ')}.`}
-    />
-  );
+  const named = phases.map(({ phase, seconds }) => said.phase(words.phases[phase], seconds));
+  return <CountArcs phases={phases} says={said.drawing(repSeconds, named)} />;
 }
 
 /** Seconds under load, and the counts that fit the time goal. */
@@ -28,20 +21,16 @@ export function TempoDetails({ input, result }: TempoViewProps) {
   const { setSeconds, underLoadSeconds, inGoal } = result;
   return (
     <section class="wl-panel">
-      <h2 class="wl-heading">In the set</h2>
+      <h2 class="wl-heading">{said.inTheSet}</h2>
       <table class="wl-table">
         <tbody>
           <tr>
-            <th scope="row">Under load</th>
-            <td class="wl-figure">{formatNumber(underLoadSeconds, 1)} s</td>
-            <td>
-              of {formatNumber(setSeconds, 1)} s, in {reps} {reps === 1 ? 'rep' : 'reps'}
-            </td>
+            <th scope="row">{said.underLoad}</th>
+            <td class="wl-figure">{said.seconds(underLoadSeconds)}</td>
+            <td>{said.ofSet(setSeconds, reps)}</td>
           </tr>
           <tr>
-            <th scope="row">
-              Inside {goal.low} to {goal.high} s
-            </th>
+            <th scope="row">{said.inside(goal.low, goal.high)}</th>
             <GoalCells inGoal={inGoal} />
           </tr>
         </tbody>
@@ -55,24 +44,16 @@ function GoalCells({ inGoal }: Pick<TempoResult, 'inGoal'>) {
     const { fewest, most } = inGoal;
     return (
       <>
-        <td class="wl-figure">
-          {fewest.reps === most.reps ? fewest.reps : `${fewest.reps} to ${most.reps}`} reps
-        </td>
-        <td>
-          {formatNumber(fewest.seconds, 1)} s
-          {fewest.reps === most.reps ? '' : ` to ${formatNumber(most.seconds, 1)} s`}
-        </td>
+        <td class="wl-figure">{said.counts(fewest.reps, most.reps)}</td>
+        <td>{said.spans(fewest.seconds, most.seconds)}</td>
       </>
     );
   }
   const { shorter, longer } = inGoal;
   return (
     <>
-      <td class="wl-figure">no count fits</td>
-      <td>
-        {shorter.reps} reps take {formatNumber(shorter.seconds, 1)} s, {longer.reps} take{' '}
-        {formatNumber(longer.seconds, 1)} s
-      </td>
+      <td class="wl-figure">{said.noneFits}</td>
+      <td>{said.around([shorter.reps, shorter.seconds], [longer.reps, longer.seconds])}</td>
     </>
   );
 }

@@ -49,7 +49,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
     <div class="wl">
       <div class="wl-sheet">
         <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
-        <div class="wl-picture">
+        <div class="wl-picture" data-of={calculator.id}>
           {shown.kind === 'result' ? shown.view() : <p class="wl-soft">{words.result.noView}</p>}
         </div>
         <Form

@@ -76,11 +76,17 @@ export function CapacityChart({ points, lines, says }: CapacityChartProps) {
           y={BASE + 18}
           text-anchor={share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}
         >
-          {formatNumber(end * share, 0)} s
+          {timeWords(end * share)}
         </text>
       ))}
     </svg>
   );
+}
+
+function timeWords(seconds: number): string {
+  return seconds < 120
+    ? words.time.seconds(formatNumber(seconds, 0))
+    : words.time.minutes(formatNumber(seconds / 60, 1));
 }
 
 function ticks(floor: number): readonly number[] {

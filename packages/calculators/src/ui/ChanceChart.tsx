@@ -21,7 +21,7 @@ const RIGHT = 352;
 const TOP = 22;
 const BASE = 168;
 /** Least distance of two labels under the chart. */
-const APART = 52;
+const APART = 44;
 
 /** The chance of each load as a column at its place on a scale of loads. */
 export function ChanceChart({ points, says }: ChanceChartProps) {

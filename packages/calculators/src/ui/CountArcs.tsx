@@ -47,7 +47,7 @@ export function CountArcs({ phases, says }: CountArcsProps) {
         <ArcLabel key={phase} phase={phase} seconds={seconds} angle={middle} />
       ))}
       <text class="wl-arc-total" x={CENTRE_X} y={CENTRE_Y + 4} text-anchor="middle">
-        {formatNumber(total)} s
+        {words.time.seconds(formatNumber(total))}
       </text>
       <text class="wl-arc-unit" x={CENTRE_X} y={CENTRE_Y + 21} text-anchor="middle">
         {words.count.perRep}
@@ -67,7 +67,7 @@ function ArcLabel({ phase, seconds, angle }: ArcLabelProps) {
   const up = Math.cos(angle) > 0.9 ? -6 : Math.cos(angle) < -0.9 ? 8 : 0;
   return (
     <text x={x} y={y + up} text-anchor={anchor}>
-      <tspan class="wl-arc-seconds">{formatNumber(seconds)} s</tspan>
+      <tspan class="wl-arc-seconds">{words.time.seconds(formatNumber(seconds))}</tspan>
       <tspan class="wl-arc-name" dx="4">
         {words.phases[phase]}
       </tspan>

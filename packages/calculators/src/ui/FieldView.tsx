@@ -13,7 +13,7 @@ export function FieldView({ field, ...rest }: FieldViewProps) {
   const control = { ...rest, label: field.label, describedBy: `${id}-help` };
   if (isOneInput(field)) {
     return (
-      <div class="wl-field">
+      <div class="wl-field" data-kind={field.kind}>
         <label class="wl-label" for={id}>
           {field.label}
         </label>

@@ -42,7 +42,7 @@ export function RampChart({ columns, says }: RampChartProps) {
             <text class="wl-best" x={centre} y={top - 6} text-anchor="middle">
               {label}
             </text>
-            <text class="wl-tick" x={centre} y={BASE + 17} text-anchor="middle">
+            <text class="wl-reps" x={centre} y={BASE + 18} text-anchor="middle">
               {reps === null ? words.ramp.work : words.ramp.times(reps)}
             </text>
           </g>

@@ -13,18 +13,18 @@ export function ResultHead({ shown, isOld }: ResultHeadProps) {
   return (
     <div class="wl-head" role="status" data-old={isOld ? 'true' : undefined}>
       <p class="wl-head-label">
-        <span>{shown.kind === 'result' ? shown.headline.label : words.result.none}</span>
-        {isOld && <span class="wl-old">{words.result.old}</span>}
+        {shown.kind === 'result' ? shown.headline.label : words.result.none}
       </p>
       {shown.kind === 'result' ? (
         <p class="wl-number">
           <Value value={shown.headline.value} />
           <span class="wl-value-unit">{shown.headline.unit}</span>
-          {shown.headline.also && <span class="wl-also">{shown.headline.also}</span>}
+          {isOld ? <OldMark /> : <span class="wl-also">{shown.headline.also}</span>}
         </p>
       ) : (
         <p class="wl-number wl-no-number">
           <span>{shown.headline}</span>
+          {isOld && <OldMark />}
         </p>
       )}
       {shown.kind === 'result' ? (
@@ -33,6 +33,15 @@ export function ResultHead({ shown, isOld }: ResultHeadProps) {
         <p class="wl-band">{shown.message}</p>
       )}
     </div>
+  );
+}
+
+function OldMark() {
+  return (
+    <span class="wl-old">
+      {words.result.old}
+      <span class="wl-unseen">{words.result.oldMeans}</span>
+    </span>
   );
 }
 

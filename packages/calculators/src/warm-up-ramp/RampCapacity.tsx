@@ -1,0 +1,52 @@
+import { type CapacityStep, capacityTrace, repCost } from '@windlass/core/capacity';
+import { generalCurve, kappaAtTempo } from '@windlass/core/strength';
+import { CapacityChart } from '../ui/CapacityChart.tsx';
+import { formatNumber } from '../ui/formatNumber.ts';
+import { words } from '../words.ts';
+import type { RampResult } from './compute.ts';
+import { said } from './words.ts';
+
+const ALL_AS_ONE = { lift: 1 };
+
+/** Standard deviations that enclose 80 % of a normal distribution. */
+const DEVIATIONS_80 = 1.2816;
+
+/** Capacity through the sets and rests of the ramp, for the least and the most enduring of 8 in 10. */
+export function RampCapacity({ result }: { readonly result: RampResult }) {
+  const [low, likely, high] = [-DEVIATIONS_80, 0, DEVIATIONS_80].map((deviations) =>
+    traceOf(result, generalCurve.kappa * Math.exp(deviations * generalCurve.kappaLogSd)),
+  );
+  const points = (likely ?? []).map(({ seconds, capacity }, at) => ({
+    seconds,
+    low: low?.[at]?.capacity ?? capacity,
+    likely: capacity,
+    high: high?.[at]?.capacity ?? capacity,
+  }));
+  const share = result.workShare;
+  const left = points.at(-1)?.likely ?? 1;
+  return (
+    <CapacityChart
+      points={points}
+      lines={[{ label: said.asksThisMuch, low: share, likely: share, high: share }]}
+      says={said.capacity(percent(left), percent(share))}
+    />
+  );
+}
+
+function traceOf({ plan, workShare }: RampResult, kappa: number) {
+  const steps = plan.steps.flatMap(({ reps, seconds, shareOfWork, restSeconds }) => {
+    const secondsPerRep = seconds / reps;
+    const atPace = kappaAtTempo(kappa, secondsPerRep).kappa.likely;
+    const intensity = shareOfWork * workShare;
+    const costPerRep = repCost({ intensity, kappa: atPace, alpha: generalCurve.alpha });
+    return [
+      { kind: 'reps', shares: ALL_AS_ONE, reps, secondsPerRep, costPerRep },
+      { kind: 'rest', seconds: restSeconds },
+    ] satisfies readonly CapacityStep[];
+  });
+  return capacityTrace({ shares: ALL_AS_ONE, steps }).points;
+}
+
+function percent(share: number): string {
+  return words.chance.percent(formatNumber(share * 100, 0));
+}
