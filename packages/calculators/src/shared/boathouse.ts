@@ -18,6 +18,12 @@ export const boathouse = {
     { weight: kg(2.5), pieces: 4 },
     { weight: kg(1.25), pieces: 2 },
   ],
+  /** Small discs for a pair of handles. */
+  handlePlates: [
+    { weight: kg(5), pieces: 4 },
+    { weight: kg(2.5), pieces: 4 },
+    { weight: kg(1.25), pieces: 8 },
+  ],
   /** Pairs to 32 kg, one of them missing. */
   dumbbells: [4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 28, 30, 32].map((value) => ({
     weight: kg(value),
@@ -26,6 +32,7 @@ export const boathouse = {
   stack: { first: kg(5), step: kg(5), plates: 20, pulleyRatio: 2, addOn: kg(2.5) },
 } as const satisfies {
   plates: readonly PlateStock[];
+  handlePlates: readonly PlateStock[];
   dumbbells: readonly PieceStock[];
   stack: {
     first: LoadValue;

@@ -48,16 +48,18 @@ export function CalculatorApp(props: CalculatorAppProps) {
   return (
     <div class="wl">
       <div class="wl-sheet">
-        <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
-        <div class="wl-picture" data-of={calculator.id}>
-          {shown.kind === 'result' ? shown.view() : <p class="wl-soft">{words.result.noView}</p>}
+        <div class="wl-work">
+          <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
+          <div class="wl-picture" data-of={calculator.id}>
+            {shown.kind === 'result' ? shown.view() : <p class="wl-soft">{words.result.noView}</p>}
+          </div>
+          <Form
+            calculator={calculator}
+            texts={state.texts}
+            problems={answer.kind === 'unreadable' ? answer.problems : {}}
+            onText={setText}
+          />
         </div>
-        <Form
-          calculator={calculator}
-          texts={state.texts}
-          problems={answer.kind === 'unreadable' ? answer.problems : {}}
-          onText={setText}
-        />
         <More
           shown={shown}
           others={state.others}

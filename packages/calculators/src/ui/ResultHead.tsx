@@ -17,8 +17,8 @@ export function ResultHead({ shown, isOld }: ResultHeadProps) {
       </p>
       {shown.kind === 'result' ? (
         <p class="wl-number">
-          <Value value={shown.headline.value} />
-          <span class="wl-value-unit">{shown.headline.unit}</span>
+          <Value value={shown.headline.value} />{' '}
+          <span class="wl-value-unit">{shown.headline.unit}</span>{' '}
           {isOld ? <OldMark /> : <span class="wl-also">{shown.headline.also}</span>}
         </p>
       ) : (
