@@ -2,6 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
+import { reference } from './reference/integration.ts';
 import { siteLinks } from './src/markdown/siteLinks.ts';
 
 const base = process.env.WINDLASS_BASE ?? '/';
@@ -14,7 +15,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   vite: { build: { assetsInlineLimit: 0 } },
-  integrations: [mdx(), sitemap()],
+  integrations: [reference(), mdx(), sitemap()],
   markdown: {
     // Prism marks code with classes; the default highlighter writes inline styles, which the
     // content-security policy refuses.

@@ -12,8 +12,12 @@ export const collections = {
       summary: z.string(),
     }),
   }),
-  // Written by `typedoc` from the doc comments before each build.
+  // Written from the doc comments by `reference/integration.ts`: `load/index`, `load/functions/kg`.
   reference: defineCollection({
-    loader: glob({ pattern: ['*.md', '!index.md'], base: './src/content/reference' }),
+    loader: glob({
+      pattern: ['*/**/*.md'],
+      base: './.cache/reference',
+      generateId: ({ entry }) => entry.replace(/\.md$/, ''),
+    }),
   }),
 };

@@ -1,10 +1,11 @@
 import type { SatteriProcessorOptions } from '@astrojs/markdown-satteri';
+import { referencePath } from '../lib/referencePath.ts';
 
 type HastPlugin = NonNullable<SatteriProcessorOptions['hastPlugins']>[number];
 
 /**
  * Points links in Markdown at pages of this site: `/tools/` gets the base path the site is built
- * for, and `load.md#kg`, as the generated reference writes it, the reference page of that entry.
+ * for, and `../functions/kg.md`, as the generated reference writes it, the page of that name.
  */
 export function siteLinks(base: string): HastPlugin {
   const root = base.replace(/\/$/, '');
@@ -15,16 +16,11 @@ export function siteLinks(base: string): HastPlugin {
       visit(node, ctx) {
         const href = node.properties?.href;
         if (typeof href !== 'string') return;
-        const entry = /^([\w-]+)\.md(#.*)?$/.exec(href);
-        if (entry) {
-          ctx.setProperty(
-            node,
-            'href',
-            `${root}/developers/reference/${entry[1]}/${entry[2] ?? ''}`,
-          );
-        } else if (href.startsWith('/')) {
-          ctx.setProperty(node, 'href', `${root}${href}`);
-        }
+        if (href.startsWith('/')) ctx.setProperty(node, 'href', `${root}${href}`);
+        if (!/^[\w./-]+\.md(#.*)?$/.test(href) || ctx.fileURL === undefined) return;
+        const { pathname, hash } = new URL(href, ctx.fileURL);
+        const [, page = ''] = pathname.split('/.cache/reference/');
+        ctx.setProperty(node, 'href', `${root}${referencePath(page.replace(/\.md$/, ''))}${hash}`);
       },
     },
   };
