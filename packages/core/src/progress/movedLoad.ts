@@ -1,4 +1,4 @@
-import { bodyLoad, type MovedShare } from '../equipment/index.ts';
+import { bodyLoad, type MovedShare, type ReachableLoads } from '../equipment/index.ts';
 import { type Load, loadFromValue, scaleLoad } from '../load/index.ts';
 import type { LoggedSet } from './LoggedSet.ts';
 
@@ -8,6 +8,8 @@ export interface MovedLoadContext {
   readonly bodyWeight?: Load;
   /** Of the exercise; the whole body when left out. */
   readonly movedShare?: MovedShare;
+  /** What the machine can make, where its number is not what is moved: a pulley, a lever, a start. */
+  readonly machine?: ReachableLoads;
 }
 
 export type MovedLoad =
@@ -20,12 +22,15 @@ export type MovedLoad =
   /** The set was done with the body, whose weight is not given. */
   | { readonly kind: 'body-weight-not-given' }
   /** The help took off as much as the body weighs. */
-  | { readonly kind: 'nothing-moved' };
+  | { readonly kind: 'nothing-moved' }
+  /** A number that the machine cannot show, so from another one. */
+  | { readonly kind: 'not-of-this-machine' };
 
 /**
  * What had to be moved in a logged set, as rep curves and steps count it: the number itself, or for
- * `added` the moved body with it. `each-hand` stays the weight of one hand; stack numbers and
- * plates stay what they are, and compare on their own machine only.
+ * `added` the moved body with it. `each-hand` stays the weight of one hand. Stack numbers and plates
+ * are turned into what the machine makes of them where it is given; otherwise they stay what they
+ * are, and compare on their own machine only.
  *
  * @example
  * ```ts
@@ -39,15 +44,24 @@ export type MovedLoad =
  */
 export function movedLoad(set: LoggedSet, context: MovedLoadContext = {}): MovedLoad {
   const load = loadFromValue(set.load);
+  const { machine } = context;
+  if (machine?.kind === 'loads' && machine.counts === set.counts && set.counts !== 'added') {
+    const made = machine.loads.find(({ shown }) => shown === load);
+    if (made === undefined && set.counts !== 'total' && set.counts !== 'each-hand') {
+      return { kind: 'not-of-this-machine' };
+    }
+    if (made) return { kind: 'load', load: made.load, total: totalOf(set, made.load) };
+  }
   if (set.counts !== 'added') {
-    const hands = set.counts === 'each-hand' && set.side === undefined ? (set.hands ?? 2) : 1;
-    return load > 0
-      ? { kind: 'load', load, total: scaleLoad(load, hands) }
-      : { kind: 'nothing-moved' };
+    return load > 0 ? { kind: 'load', load, total: totalOf(set, load) } : { kind: 'nothing-moved' };
   }
   if (context.bodyWeight === undefined) return { kind: 'body-weight-not-given' };
   const body = bodyLoad(context.bodyWeight, load, context.movedShare);
   return body.kind === 'load'
     ? { kind: 'load', load: body.load, total: body.load }
     : { kind: 'nothing-moved' };
+}
+
+function totalOf({ counts, side, hands = 2 }: LoggedSet, load: Load): Load {
+  return counts === 'each-hand' && side === undefined ? scaleLoad(load, hands) : load;
 }
