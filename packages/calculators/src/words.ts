@@ -81,9 +81,15 @@ export const words = {
     below: (load: string) => `${load} below`,
   },
   loading: {
+    nothingAdded: 'nothing added',
+    nothing: 'nothing',
     emptyBar: 'the empty bar',
-    eachSide: (plates: string) => `each side ${plates}`,
+    side: (plates: string) => `each side ${plates}`,
+    end: (plates: string) => `each end ${plates}`,
+    post: (plates: string) => `on the post ${plates}`,
+    belt: (plates: string) => `on the belt ${plates}`,
     pair: (weight: string) => `the pair of ${weight}`,
+    one: (weight: string) => `the one of ${weight}`,
     pin: (number: string, onTop: readonly string[]) =>
       `pin at ${number}${onTop.map((weight) => ` + ${weight} on top`).join('')}`,
     help: (weight: string) => `${weight} of help`,

@@ -1,4 +1,5 @@
 import type { PlateLoading, ReachableLoad } from '@windlass/core/equipment';
+import { words } from '../words.ts';
 import { pieceWords } from './loadWords.ts';
 import { plateWords } from './plateWords.ts';
 import { sideOf } from './sideOf.ts';
@@ -10,22 +11,22 @@ export function loadingWords(choice: ReachableLoad): string {
     case 'plates':
       return stacksWords(choice, loading);
     case 'fixed':
-      return `the ${loading.hands === 2 ? 'pair of' : 'one of'} ${pieceWords(loading.weight)}`;
-    case 'pin': {
-      const onTop = loading.addOns.map((addOn) => ` + ${pieceWords(addOn)} on top`);
-      return `pin at ${pieceWords(loading.pin)}${onTop.join('')}`;
-    }
+      return words.loading[loading.hands === 2 ? 'pair' : 'one'](pieceWords(loading.weight));
+    case 'pin':
+      return words.loading.pin(pieceWords(loading.pin), loading.addOns.map(pieceWords));
     case 'assistance': {
       const { value, unit } = loading.added;
-      return `${pieceWords({ value: -value, unit })} of help`;
+      return words.loading.help(pieceWords({ value: -value, unit }));
     }
   }
 }
 
 function stacksWords(choice: ReachableLoad, { stacks }: PlateLoading): string {
   const place = stacks[0]?.place;
-  if (place === undefined) return 'nothing added';
-  const plates = plateWords(sideOf(choice)) || 'nothing';
-  if (place === 'post' || place === 'belt') return `on the ${place} ${plates}`;
-  return `each ${place === 'left' || place === 'right' ? 'side' : 'end'} ${plates}`;
+  if (place === undefined) return words.loading.nothingAdded;
+  const plates = plateWords(sideOf(choice)) || words.loading.nothing;
+  if (place === 'post' || place === 'belt') return words.loading[place](plates);
+  const isBar = place === 'left' || place === 'right';
+  if (isBar && sideOf(choice).length === 0) return words.loading.emptyBar;
+  return isBar ? words.loading.side(plates) : words.loading.end(plates);
 }
