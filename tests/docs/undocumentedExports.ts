@@ -11,8 +11,6 @@ export function undocumentedExports(program: ts.Program, file: string): readonly
     .filter((symbol) => {
       const isAlias = (symbol.flags & ts.SymbolFlags.Alias) !== 0;
       const declared = isAlias ? checker.getAliasedSymbol(symbol) : symbol;
-      // A folder as a namespace: its names are those of its own entry.
-      if ((declared.flags & ts.SymbolFlags.ValueModule) !== 0) return false;
       return declared.getDocumentationComment(checker).length === 0;
     })
     .map((symbol) => symbol.name);

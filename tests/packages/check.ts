@@ -19,9 +19,13 @@ for (const name of ['core', 'calculators']) {
   const to = join(scratch, name);
   run('npx', ['--yes', pnpm, 'pack', '--pack-destination', to], folder);
   const tarball = join(to, readdirSync(to)[0] as string);
-  await lint(name, folder, tarball);
+  await lint(name, tarball);
   judge(`${name}: types resolve`, () =>
-    run(join(root, 'tests/node_modules/.bin/attw'), [tarball, '--profile', 'esm-only', '--no-color', '--exclude-entrypoints', ...stylesheets(folder)], root),
+    run(
+      join(root, 'tests/node_modules/.bin/attw'),
+      [tarball, '--profile', 'esm-only', '--no-color', ...withoutStylesheets(folder)],
+      root,
+    ),
   );
 }
 
@@ -41,7 +45,9 @@ writeFileSync(
     overrides: { '@windlass/core': tarballs[0]?.[1] },
   }),
 );
-judge('consumer: installs', () => run('npm', ['install', '--no-audit', '--no-fund', '--silent'], consumer));
+judge('consumer: installs', () =>
+  run('npm', ['install', '--no-audit', '--no-fund', '--silent'], consumer),
+);
 judge('consumer: compiles with module nodenext', () =>
   run(join(root, 'node_modules/.bin/tsc'), ['-p', 'tsconfig.json'], consumer),
 );
@@ -50,22 +56,23 @@ judge('consumer: runs', () => run(process.execPath, ['plan.ts'], consumer));
 rmSync(scratch, { recursive: true, force: true });
 process.exitCode = failed ? 1 : 0;
 
-async function lint(name: string, folder: string, tarball: string): Promise<void> {
+async function lint(name: string, tarball: string): Promise<void> {
   const bytes = readFileSync(tarball);
   const { messages, pkg } = await publint({
-    pkgDir: folder,
     strict: true,
     pack: { tarball: bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) },
   });
   judge(`${name}: publint`, () => {
-    if (messages.length > 0) throw new Error(messages.map((message) => formatMessage(message, pkg)).join('\n'));
+    if (messages.length > 0)
+      throw new Error(messages.map((message) => formatMessage(message, pkg)).join('\n'));
   });
 }
 
-/** Entries that are style sheets have no types to resolve. */
-function stylesheets(folder: string): string[] {
+/** The option that passes over style sheets, which have no types to resolve. */
+function withoutStylesheets(folder: string): readonly string[] {
   const { exports } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  return Object.keys(exports).filter((entry) => entry.endsWith('.css'));
+  const sheets = Object.keys(exports).filter((entry) => entry.endsWith('.css'));
+  return sheets.length > 0 ? ['--exclude-entrypoints', ...sheets] : [];
 }
 
 function judge(what: string, work: () => void): void {
@@ -82,7 +89,11 @@ function run(command: string, args: readonly string[], cwd: string): void {
   try {
     execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
   } catch (error) {
-    const { stdout = '', stderr = '', message } = error as { stdout?: string; stderr?: string; message: string };
+    const {
+      stdout = '',
+      stderr = '',
+      message,
+    } = error as { stdout?: string; stderr?: string; message: string };
     throw new Error(`${message}\n${stdout}${stderr}`);
   }
 }

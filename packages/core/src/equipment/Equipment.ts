@@ -108,7 +108,7 @@ export interface BodyStation extends Item {
 }
 
 /** An elastic band. Its resistance changes with every centimetre and is not known in advance. */
-export interface Band extends Item {
+export interface ElasticBand extends Item {
   readonly kind: 'band';
 }
 
@@ -121,7 +121,7 @@ export type Equipment =
   | SelectorStack
   | PlateMachine
   | BodyStation
-  | Band;
+  | ElasticBand;
 
 /** What a room holds. */
 export interface Gym {

@@ -4,9 +4,9 @@ export { compareSides, type Sides } from './compareSides.ts';
 export { type BarCorrection, correctForBar } from './correctForBar.ts';
 export type {
   AdjustableHandles,
-  Band,
   Barbell,
   BodyStation,
+  ElasticBand,
   Equipment,
   EquipmentUse,
   FixedWeights,

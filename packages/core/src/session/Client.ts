@@ -4,7 +4,7 @@ import type { SetEnd } from '../strength/index.ts';
 import type { Tempo } from '../tempo/index.ts';
 
 /** A set as a log keeps it. */
-export interface LoggedSet {
+export interface ClientSet {
   /** The day it was done, `YYYY-MM-DD`. */
   readonly date: string;
   /** Id of the exercise. */
@@ -30,5 +30,5 @@ export interface Client {
   readonly health: ClientHealth;
   /** Nobody who can help with a load is there. */
   readonly alone: boolean;
-  readonly sets: readonly LoggedSet[];
+  readonly sets: readonly ClientSet[];
 }

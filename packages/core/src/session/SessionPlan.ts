@@ -4,7 +4,7 @@ import type { Unit } from '../load/index.ts';
 import type { Adviser, Caution, StopRule } from '../safety/index.ts';
 import type { LoadChance } from '../strength/index.ts';
 import type { RampAnswer } from '../warmup/index.ts';
-import type { LoggedSet } from './Client.ts';
+import type { ClientSet } from './Client.ts';
 import type { LiftIntent } from './Intent.ts';
 import type { Lift, NoLift } from './liftOf.ts';
 
@@ -45,7 +45,7 @@ export interface PlannedLift {
 export interface LiftBasis {
   readonly sets: number;
   readonly lastDate?: string;
-  readonly passedOver: readonly { readonly set: LoggedSet; readonly why: string }[];
+  readonly passedOver: readonly { readonly set: ClientSet; readonly why: string }[];
 }
 
 /** A lift without history: how to find its load in this session. */

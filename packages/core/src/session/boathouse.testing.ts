@@ -1,6 +1,6 @@
 import type { Gym } from '../equipment/index.ts';
 import type { LoadValue } from '../load/index.ts';
-import type { Client, LoggedSet } from './Client.ts';
+import type { Client, ClientSet } from './Client.ts';
 import type { LiftIntent, SessionIntent } from './Intent.ts';
 
 const kg = (value: number): LoadValue => ({ value, unit: 'kg' });
@@ -49,7 +49,7 @@ export const gym: Gym = {
   ],
 };
 
-export const pulldownSets: readonly LoggedSet[] = [
+export const pulldownSets: readonly ClientSet[] = [
   {
     date: '2027-03-08',
     exercise: 'cable-pulldown',

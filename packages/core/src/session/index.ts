@@ -1,4 +1,4 @@
-export type { Client, LoggedSet } from './Client.ts';
+export type { Client, ClientSet } from './Client.ts';
 export type { LiftIntent, SessionIntent } from './Intent.ts';
 export type { Lift, NoLift } from './liftOf.ts';
 export type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';

@@ -2,7 +2,7 @@ import { type Gym, reachableLoads } from '../equipment/index.ts';
 import { loadFromValue } from '../load/index.ts';
 import type { PerformedSet } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
-import type { Client, LoggedSet } from './Client.ts';
+import type { Client, ClientSet } from './Client.ts';
 import { dayNumber } from './dayNumber.ts';
 import { type Lift, useOf } from './liftOf.ts';
 import { movedLoad } from './movedLoad.ts';
@@ -12,7 +12,7 @@ export interface LiftHistory {
   readonly sets: readonly PerformedSet[];
   /** Day of the latest of them. */
   readonly lastDate?: string;
-  readonly passedOver: readonly { readonly set: LoggedSet; readonly why: string }[];
+  readonly passedOver: readonly { readonly set: ClientSet; readonly why: string }[];
 }
 
 /**
@@ -36,7 +36,7 @@ export function performedSets(lift: Lift, client: Client, gym: Gym, date: string
   };
 }
 
-function readSet(logged: LoggedSet, lift: Lift, gym: Gym, date: string) {
+function readSet(logged: ClientSet, lift: Lift, gym: Gym, date: string) {
   const passOver = (why: string) => ({ kind: 'passed-over', set: logged, why }) as const;
   if (logged.date > date) return passOver('It is dated after the session.');
   const loads = logged.bodyWeight
