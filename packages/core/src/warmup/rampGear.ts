@@ -4,7 +4,7 @@ import {
   type ReachableLoad,
   reachableLoads,
 } from '../equipment/index.ts';
-import { scaleLoad } from '../load/index.ts';
+import { type Load, scaleLoad } from '../load/index.ts';
 import type { RampImpossible, RampQuestion } from './Ramp.ts';
 import { rampRules } from './rampRules.ts';
 import { rampWays } from './rampWays.ts';
@@ -45,11 +45,19 @@ export function rampGear(question: RampQuestion): RampGear | RampImpossible | No
   const [first = list.loads[0], ...others] = usable.filter(({ load }) => load === work);
   return {
     kind: 'gear',
-    lighter: usable.filter(({ load }) => load < work),
+    lighter: stepsBelow(work, usable),
     workWays: [first, ...others],
     above: usable.filter(({ load }) => load > work),
     notes: [...list.notes, ...(fromFloor && usable !== standing ? [RAISE_THE_BAR] : [])],
   };
+}
+
+/** What a step may be made with: not all but the work load, as far as there is something lighter. */
+function stepsBelow(work: Load, ways: readonly ReachableLoad[]): readonly ReachableLoad[] {
+  const lighter = ways.filter(({ load }) => load < work);
+  const heaviest = scaleLoad(work, rampRules.heaviestStepShare);
+  const clear = lighter.filter(({ load }) => load <= heaviest);
+  return clear.length > 0 ? clear : lighter;
 }
 
 const NOT_REACHABLE: RampImpossible = {

@@ -12,6 +12,8 @@ export const rampRules = {
   lastShares: [0.82, 0.87, 0.9],
   /** Nobody new to lifting goes nearer to the work load than this. */
   lastShareWhenNew: 0.85,
+  /** No step is nearer to the work load than this, unless everything lighter is. */
+  heaviestStepShare: 0.94,
   /** Steps = demand × (1 + this × ln(work load / opening load)). */
   stepsPerLogDistance: 2.6,
   /** Demand rises from 0 at this share of the one-rep max to 1 at the next, and to 1.2 at most. */
