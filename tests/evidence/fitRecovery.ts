@@ -2,6 +2,7 @@
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
 import { recoveryModel } from '../../packages/core/src/recovery/recoveryModel.ts';
+import { normalBelow as normal } from '../../packages/core/src/strength/grid/normal.ts';
 import { minimize } from './minimize.ts';
 import { readReference } from './readReference.ts';
 import { type Bout, bouts } from './recoveryBouts.ts';
@@ -102,17 +103,6 @@ function logHours(fit: RecoveryFit, bout: Bout): number {
 
 function named(point: readonly number[]): RecoveryFit {
   return Object.fromEntries(names.map((name, i) => [name, point[i]])) as unknown as RecoveryFit;
-}
-
-/** Normal distribution function by the expansion of Abramowitz and Stegun 26.2.17, within 7.5e-8. */
-function normal(z: number): number {
-  const t = 1 / (1 + 0.2316419 * Math.abs(z));
-  const tail =
-    Math.exp((-z * z) / 2) *
-    0.3989422804014327 *
-    t *
-    (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  return z > 0 ? 1 - tail : tail;
 }
 
 if (argv[1] === fileURLToPath(import.meta.url)) console.log(fitRecovery(), fitSpread());

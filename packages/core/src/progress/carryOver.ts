@@ -1,5 +1,6 @@
 import { type Exercise, sharesOf } from '../anatomy/index.ts';
 import { requireNumber } from '../basis/index.ts';
+import { NINE_IN_TEN } from '../recovery/nineInTen.ts';
 import {
   enduranceCurves,
   kappaBand,
@@ -8,6 +9,7 @@ import {
   type StrengthPrior,
 } from '../strength/index.ts';
 
+/** Which exercise takes the place of which, and what is known. */
 export interface CarryOverQuestion {
   readonly from: Exercise;
   readonly to: Exercise;
@@ -31,9 +33,6 @@ export interface CarriedOver {
 
 /** Spread of ln kappa between exercises of one kind in the same person; chosen, not measured. */
 const BETWEEN_EXERCISES = 0.2;
-/** A ratio is taken as the middle eight tenths of what it may be. */
-const NINE_IN_TEN = 1.2815515655446004;
-
 /**
  * What carries over when one exercise takes the place of another. Each exercise keeps a history of
  * its own.

@@ -1,5 +1,5 @@
 import { requireNumber } from '../basis/index.ts';
-import { normalBelow } from '../recovery/normalBelow.ts';
+import { normalBelow } from '../strength/grid/normal.ts';
 import type { StrengthTrend } from './strengthTrend.ts';
 
 /**

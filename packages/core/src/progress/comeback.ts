@@ -1,10 +1,12 @@
 import { type Band, requireNumber, type Source } from '../basis/index.ts';
 import { nearestAtMost, type ReachableLoad, type ReachableLoads } from '../equipment/index.ts';
 import { type Load, scaleLoad } from '../load/index.ts';
+import { NINE_IN_TEN } from '../recovery/nineInTen.ts';
 import { type Caution, type StopRule, stopRules } from '../safety/index.ts';
 import { generalCurve, type RepCurve, shareForReps, strengthDrift } from '../strength/index.ts';
 import { afterIllness } from './review/afterIllness.ts';
 
+/** What was done before a break, and how long it was. */
 export interface ComebackQuestion {
   /** The sets before the break. */
   readonly old: { readonly load: Load; readonly reps: number };
@@ -110,7 +112,6 @@ export function comeback(question: ComebackQuestion): Comeback | NoComebackLoad 
   };
 }
 
-const NINE_IN_TEN = 1.2815515655446004;
 const ILLNESS_SIGNS = ['chest-discomfort', 'fainting-or-dizziness', 'breathless-or-palpitations'];
 
 function atMost(loads: ReachableLoads, target: Load): ReachableLoad | undefined {

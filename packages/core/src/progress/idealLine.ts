@@ -8,6 +8,7 @@ import {
 import { type Load, scaleLoad } from '../load/index.ts';
 import { generalCurve, type RepCurve, repsAtShare, shareForReps } from '../strength/index.ts';
 
+/** A plan that moves by a percentage, and what the gym has for it. */
 export interface IdealLineQuestion {
   readonly start: Load;
   /** Repetitions that the plan wants with its load, 1 to 100. */

@@ -4,6 +4,7 @@ import type { LeftOutSet, LiftSession, SessionSet } from './LiftSession.ts';
 import type { LoggedSet } from './LoggedSet.ts';
 import { type MovedLoadContext, movedLoad } from './movedLoad.ts';
 
+/** One exercise out of a log. */
 export interface LiftSessions {
   /** Oldest first. */
   readonly sessions: readonly LiftSession[];

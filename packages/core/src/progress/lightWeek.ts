@@ -2,6 +2,7 @@ import { requireNumber } from '../basis/index.ts';
 import { nearestLoad, type ReachableLoad, type ReachableLoads } from '../equipment/index.ts';
 import { type Load, scaleLoad } from '../load/index.ts';
 
+/** An ordinary session, and what the gym has for a light one. */
 export interface LightWeekQuestion {
   /** Sets of an ordinary session, 1 to 50. */
   readonly sets: number;

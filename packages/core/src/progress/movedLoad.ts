@@ -12,6 +12,7 @@ export interface MovedLoadContext {
   readonly machine?: ReachableLoads;
 }
 
+/** What had to be moved, or why nobody can say. */
 export type MovedLoad =
   | {
       readonly kind: 'load';

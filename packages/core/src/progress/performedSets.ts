@@ -17,6 +17,7 @@ import {
 import { parseTempo, secondsPerRep } from '../tempo/index.ts';
 import type { LiftSession, SessionSet } from './LiftSession.ts';
 
+/** What the sets are read by. */
 export interface PerformedSetsOptions {
   readonly exercise: Exercise;
   /** The rep curve of the lift at 3 seconds a repetition; the general one when left out. */

@@ -2,6 +2,7 @@ import type { Problem } from '../basis/index.ts';
 import type { ImportedLog, LoggedSet, UnreadRow } from './LoggedSet.ts';
 import type { LogField } from './LogMapping.ts';
 import { readLogRow } from './readLogRow.ts';
+import { plainDecimal } from './table/plainDecimal.ts';
 
 /**
  * Reads a log from JSON of our own format, as `writeLogJson` writes it.
@@ -76,7 +77,7 @@ function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogFi
     exercise: text(entry.exercise),
     set: text(entry.set),
     side: text(entry.side),
-    load: decimal(load.value),
+    load: typeof load.value === 'number' ? plainDecimal(load.value) : text(load.value),
     unit: text(load.unit),
     counts: text(entry.counts),
     hands: text(entry.hands),
@@ -93,12 +94,6 @@ function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogFi
 
 function text(value: unknown): string {
   return value === undefined || value === null ? '' : String(value);
-}
-
-function decimal(value: unknown): string {
-  return typeof value === 'number'
-    ? value.toLocaleString('en', { useGrouping: false, maximumFractionDigits: 11 })
-    : text(value);
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

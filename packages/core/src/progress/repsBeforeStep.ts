@@ -1,5 +1,6 @@
 import { type Band, requireNumber } from '../basis/index.ts';
 import type { Load } from '../load/index.ts';
+import { NINE_IN_TEN } from '../recovery/nineInTen.ts';
 import {
   generalCurve,
   repsAtShare,
@@ -57,5 +58,3 @@ export function repsBeforeStep(
     beyondCounting: likely > MOST_COUNTED,
   };
 }
-
-const NINE_IN_TEN = 1.2815515655446004;

@@ -1,5 +1,6 @@
 import { type Band, requireNumber } from '../basis/index.ts';
 import type { Load } from '../load/index.ts';
+import { NINE_IN_TEN } from '../recovery/nineInTen.ts';
 import {
   generalCurve,
   repsAtShare,
@@ -22,6 +23,7 @@ export interface OtherLoad {
   readonly tag: 'travel';
 }
 
+/** A way to make a light load harder. */
 export type HarderWay = 'slower-lowering' | 'pause' | 'one-side' | 'near-failure';
 
 /**
@@ -70,8 +72,6 @@ export function repsWithOtherLoad(
     tag: 'travel',
   };
 }
-
-const NINE_IN_TEN = 1.2815515655446004;
 
 const harder: OtherLoad['ways'] = [
   {

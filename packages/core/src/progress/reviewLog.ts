@@ -10,6 +10,7 @@ import { type SideGap, sideGap } from './sideGap.ts';
 import { type NoTrend, type StrengthTrend, strengthTrend } from './strengthTrend.ts';
 import { type WeeklyDose, weeklyDose } from './weeklyDose.ts';
 
+/** The log to be reviewed, and whose it is. */
 export interface ReviewQuestion {
   readonly log: readonly LoggedSet[];
   /** The exercises that the log names; others are reviewed by the general rep curve. */
@@ -38,6 +39,7 @@ export interface LiftReview {
   readonly leftOut: readonly LeftOutSet[];
 }
 
+/** A log at a glance. */
 export interface LogReview {
   /** The exercise trained last first. */
   readonly lifts: readonly LiftReview[];

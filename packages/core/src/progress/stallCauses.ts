@@ -1,8 +1,9 @@
-import type { Source } from '../basis/index.ts';
+import { craven2022 } from '../recovery/recoverySources.ts';
 import type { LiftSession } from './LiftSession.ts';
 import { logCauses } from './review/logCauses.ts';
 import type { StallCause } from './review/StallCause.ts';
 
+/** What is known for finding causes. */
 export interface StallCausesQuestion {
   /** The sessions of the exercise, oldest first, those before the stall included. */
   readonly sessions: readonly LiftSession[];
@@ -33,21 +34,13 @@ export function stallCauses(question: StallCausesQuestion): readonly StallCause[
   return [...found.filter(isShown), ...asked, ...found.filter((cause) => !isShown(cause))];
 }
 
-const craven: Source = {
-  id: 'craven-2022',
-  citation:
-    'Craven J et al. Sports Med 2022;52:2669-2690: 6 hours of sleep or less lowered performance by 7.6 %',
-  doi: '10.1007/s40279-022-01706-y',
-  standing: 'verified',
-};
-
 const asked: readonly StallCause[] = [
   {
     id: 'short-sleep',
     standing: 'ask',
     says: 'Were several of the last nights 6 hours or shorter?',
     test: 'Two weeks with longer nights and nothing else changed: do the repetitions come back?',
-    source: craven,
+    source: craven2022,
   },
   {
     id: 'too-little-food',

@@ -12,6 +12,7 @@ export interface SetTarget {
   readonly reps: number;
 }
 
+/** Sessions, and what they were to reach. */
 export interface StallQuestion {
   /** Oldest first, of one exercise. */
   readonly sessions: readonly LiftSession[];

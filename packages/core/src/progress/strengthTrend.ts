@@ -1,10 +1,13 @@
 import { type Band, requireNumber } from '../basis/index.ts';
-import { normalBelow } from '../recovery/normalBelow.ts';
+import { normalBelow } from '../strength/grid/normal.ts';
 import { evidenceModel, generalCurve, type RepCurve } from '../strength/index.ts';
 import type { LiftSession } from './LiftSession.ts';
+import { fitLine, type TrendPoint } from './review/fitLine.ts';
+import { quantileOf } from './review/quantileOf.ts';
 import { strengthMeasure } from './review/strengthMeasure.ts';
 import { topSets } from './topSets.ts';
 
+/** How sessions are turned into strength. */
 export interface TrendOptions {
   /** The rep curve of the lift at its pace; the general one when left out. */
   readonly curve?: RepCurve;
@@ -34,6 +37,7 @@ export interface StrengthTrend {
   readonly slope: { readonly mean: number; readonly sd: number };
 }
 
+/** Too little to draw a line through. */
 export interface NoTrend {
   readonly kind: 'too-few-sessions';
   readonly sessions: number;
@@ -92,16 +96,7 @@ export function strengthTrend(
   };
 }
 
-/** Standard deviation of the slope of ln(one-rep max) a day before anything is seen: 1 % a week. */
-const SLOPE_BEFORE = 0.01 / 7;
-
-interface Point {
-  readonly day: number;
-  readonly y: number;
-  readonly variance: number;
-}
-
-function pointOf(session: LiftSession, curve: RepCurve, by: TrendOptions['by']): Point {
+function pointOf(session: LiftSession, curve: RepCurve, by: TrendOptions['by']): TrendPoint {
   const form = evidenceModel.day.value ** 2;
   if (by === 'mean-of-top-sets') {
     const measures = topSets(session).sets.map((set) => strengthMeasure(set, curve));
@@ -118,38 +113,6 @@ function pointOf(session: LiftSession, curve: RepCurve, by: TrendOptions['by']):
   return { day: session.day, y: best.lnMax, variance: form + best.variance };
 }
 
-/** Weighted least squares about the weighted middle, with the slope drawn towards 0. */
-function fitLine(points: readonly Point[]) {
-  const sum = (value: (point: Point) => number) =>
-    points.reduce((total, point) => total + value(point) / point.variance, 0);
-  const weight = sum(() => 1);
-  const centre = sum(({ day }) => day) / weight;
-  const level = sum(({ y }) => y) / weight;
-  const spread = sum(({ day }) => (day - centre) ** 2);
-  const precision = spread + 1 / SLOPE_BEFORE ** 2;
-  const slope = sum(({ day, y }) => (day - centre) * (y - level)) / precision;
-  const misfit = sum(({ day, y }) => (y - level - slope * (day - centre)) ** 2);
-  const widening = Math.sqrt(Math.max(1, misfit / (points.length - 2)));
-  return {
-    centre,
-    level,
-    slope,
-    levelSd: widening / Math.sqrt(weight),
-    slopeSd: widening / Math.sqrt(precision),
-  };
-}
-
 function asPercentPerWeek(perDay: number): number {
   return 100 * (Math.exp(7 * perDay) - 1);
-}
-
-/** The z below which a share of a normal distribution lies, by halving. */
-function quantileOf(share: number): number {
-  let [low, high] = [-8, 8];
-  for (let step = 0; step < 60; step += 1) {
-    const middle = (low + high) / 2;
-    if (normalBelow(middle) < share) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

@@ -12,6 +12,7 @@ export interface MuscleWeek {
   readonly setAside: number;
 }
 
+/** What each muscle had in one week. */
 export interface TrainingWeek {
   /** The Monday. */
   readonly from: string;
@@ -19,6 +20,7 @@ export interface TrainingWeek {
   readonly muscles: readonly MuscleWeek[];
 }
 
+/** Weeks of a log. */
 export interface WeeklyDose {
   /** In order; weeks without a set are in it, empty. */
   readonly weeks: readonly TrainingWeek[];

@@ -1,5 +1,6 @@
 import type { LoggedSet } from './LoggedSet.ts';
 import { logCsvColumns } from './logCsvColumns.ts';
+import { plainDecimal } from './table/plainDecimal.ts';
 import { writeTable } from './table/writeTable.ts';
 
 /**
@@ -51,9 +52,4 @@ function rowOf(set: LoggedSet): readonly string[] {
     set.equipment ?? '',
     set.note ?? '',
   ];
-}
-
-/** A decimal without an exponent, down to the smallest step of a load. */
-function plainDecimal(value: number): string {
-  return value.toLocaleString('en', { useGrouping: false, maximumFractionDigits: 11 });
 }

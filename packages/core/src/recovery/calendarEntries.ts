@@ -1,6 +1,7 @@
 import type { PlacedSession } from './Calendar.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
 
+/** A plan as it is now, and the calendar file that was made of it before. */
 export interface CalendarRevision {
   /** Names the plan in every calendar it ever goes to: a random UUID serves well. */
   readonly planId: string;

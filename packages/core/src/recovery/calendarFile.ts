@@ -4,6 +4,7 @@ import { contentLine, escapedText } from './calendar/contentLine.ts';
 import { basic, timeZoneBlock } from './calendar/timeZoneBlock.ts';
 import { minutesOf, minutesOfInstant } from './zonedTime.ts';
 
+/** What a calendar file is made of. */
 export interface CalendarFileOptions {
   readonly entries: readonly CalendarEntry[];
   /** The zone that the plan was made for. */

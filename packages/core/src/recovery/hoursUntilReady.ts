@@ -1,4 +1,5 @@
 import { requireNumber } from '../basis/index.ts';
+import { NINE_IN_TEN } from './nineInTen.ts';
 import { recoveryModel } from './recoveryModel.ts';
 import type { TrainingStatus } from './TrainedSets.ts';
 
@@ -25,8 +26,6 @@ export const unknownHabit: RecoveryHabit = {
   shift: 0,
   shiftSd: recoveryModel.spread.betweenPeople,
 };
-
-const NINE_IN_TEN = 1.2815515655446004;
 
 /**
  * Hours until a muscle is ready after a dose, as the times by which one, five and nine people in

@@ -1,6 +1,6 @@
 import { requireNumber } from '../basis/index.ts';
+import { normalBelow } from '../strength/grid/normal.ts';
 import type { RecoveryHabit } from './hoursUntilReady.ts';
-import { normalBelow } from './normalBelow.ts';
 import { recoveryModel } from './recoveryModel.ts';
 
 /** How the first hard set for a muscle went, some time after that muscle was last trained. */

@@ -3,6 +3,7 @@ import { hoursUntilReady } from './hoursUntilReady.ts';
 import { muscleDose } from './muscleDose.ts';
 import type { TrainedSets, TrainingStatus } from './TrainedSets.ts';
 
+/** Who trains, and how carefully to plan. */
 export interface MuscleHoursOptions {
   readonly status?: TrainingStatus;
   readonly habit?: RecoveryHabit;

@@ -156,6 +156,20 @@ describe('planCalendar', () => {
     expect(light?.[0]?.end).toBe('2026-03-09T18:30');
   });
 
+  it('counts a session over midnight to the day it starts on', () => {
+    const plan = planCalendar({
+      ...base,
+      firstDay: '2026-05-05',
+      days: 1,
+      rota: { firstDay: '2026-05-05', days: [{ open: [{ from: '23:30', to: '01:00' }] }] },
+      sessions: [{ ...all(48), minutes: 70 }],
+    });
+    if (plan.kind !== 'planned') throw new Error(plan.message);
+    const [{ date, start, end, startsAt, endsAt }] = plan.sessions;
+    expect([date, start, end]).toEqual(['2026-05-05', '2026-05-05T23:30', '2026-05-06T00:40']);
+    expect((Date.parse(endsAt) - Date.parse(startsAt)) / 60_000).toBe(70);
+  });
+
   it('says what stood in the way, day by day, when a week falls short', () => {
     const request: CalendarRequest = {
       ...base,

@@ -20,6 +20,7 @@ export interface PastSession {
   readonly work: readonly TrainedSets[];
 }
 
+/** Who trains, and what that person says. */
 export interface ReadinessOptions {
   readonly status?: TrainingStatus;
   /** How this person was seen to recover, from `learnRecovery`. */

@@ -9,6 +9,7 @@ export const recoveryTimeCourse: Source = {
   standing: 'verified',
 };
 
+/** Counting helpers as half a set. */
 export const pelland2024: Source = {
   id: 'pelland-2024',
   citation:
@@ -16,6 +17,7 @@ export const pelland2024: Source = {
   standing: 'verified',
 };
 
+/** What a stage past failure costs. */
 export const ahtiainen2003: Source = {
   id: 'ahtiainen-2003',
   citation:
@@ -24,6 +26,7 @@ export const ahtiainen2003: Source = {
   standing: 'verified',
 };
 
+/** Which muscles lowering hits hardest. */
 export const chen2011: Source = {
   id: 'chen-2011',
   citation:
@@ -32,6 +35,7 @@ export const chen2011: Source = {
   standing: 'verified',
 };
 
+/** How damage fades as work grows familiar. */
 export const damas2016: Source = {
   id: 'damas-2016',
   citation:
@@ -40,6 +44,7 @@ export const damas2016: Source = {
   standing: 'verified',
 };
 
+/** How far people differ. */
 export const mcLester2001: Source = {
   id: 'mclester-2001',
   citation:
@@ -47,6 +52,7 @@ export const mcLester2001: Source = {
   standing: 'verified',
 };
 
+/** Short nights. */
 export const craven2022: Source = {
   id: 'craven-2022',
   citation:
@@ -55,6 +61,7 @@ export const craven2022: Source = {
   standing: 'verified',
 };
 
+/** Soreness and lost work in the same window. */
 export const ferreiraJscr2017: Source = {
   id: 'ferreira-2017-jscr',
   citation:
@@ -63,6 +70,7 @@ export const ferreiraJscr2017: Source = {
   standing: 'verified',
 };
 
+/** No clear direction for age. */
 export const fernandes2021: Source = {
   id: 'fernandes-2021',
   citation:

@@ -1,9 +1,11 @@
-import type { CalendarRequest, OpenHours, RotaSession } from './Calendar.ts';
+import type { CalendarRequest, OpenHours } from './Calendar.ts';
 import { modelOf } from './calendar/CalendarModel.ts';
+import { easedSession } from './calendar/easedSession.ts';
 import { firstLabel } from './calendar/firstLabel.ts';
 import { hoursOn } from './calendar/hoursOn.ts';
 import { mostSessions } from './calendar/mostSessions.ts';
 import { requireCalendar } from './calendar/requireCalendar.ts';
+import { smallest } from './calendar/smallest.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
 import { planCalendar } from './planCalendar.ts';
 import { spacingConflicts } from './spacingConflicts.ts';
@@ -87,18 +89,6 @@ function lessWork(request: CalendarRequest, now: number): CalendarChange | undef
   return { kind: 'less-work', hours, muscles: [...muscles].sort(), sessions: placed.length };
 }
 
-function easedSession(session: RotaSession, hours: number): RotaSession {
-  const ease = (muscles: Readonly<Record<string, number>>) =>
-    Object.fromEntries(
-      Object.entries(muscles).map(([muscle, needed]) => [muscle, Math.max(0, needed - hours)]),
-    );
-  return {
-    ...session,
-    muscles: ease(session.muscles),
-    ...(session.light ? { light: { ...session.light, muscles: ease(session.light.muscles) } } : {}),
-  };
-}
-
 function shorterSessions(request: CalendarRequest, now: number): CalendarChange | undefined {
   const shorter = (minutes: number): CalendarRequest => ({
     ...request,
@@ -136,16 +126,4 @@ function anotherDay(request: CalendarRequest, now: number): CalendarChange | und
 function anyOrder(request: CalendarRequest, now: number): CalendarChange | undefined {
   const sessions = countOf({ ...request, order: 'any-in-round' });
   return sessions > now ? { kind: 'any-order', sessions } : undefined;
-}
-
-/** The smallest whole number up to a limit for which something that stays true once true is so. */
-function smallest(limit: number, holds: (candidate: number) => boolean): number | undefined {
-  if (limit < 1 || !holds(limit)) return undefined;
-  let [low, high] = [0, limit];
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (holds(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
 }

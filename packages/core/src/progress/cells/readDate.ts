@@ -4,6 +4,7 @@ import { dateOfDay } from '../../recovery/index.ts';
 /** In which order a date was written. */
 export type DateOrder = 'day-first' | 'month-first' | 'year-first';
 
+/** How {@link readDate} reads what is not written year-month-day. */
 export interface DateReading {
   /** Needed for dates that are not written year-month-day with hyphens. */
   readonly dateOrder?: DateOrder;

@@ -10,6 +10,7 @@ export interface LoadRead {
   readonly side?: 'left' | 'right';
 }
 
+/** How {@link readLoadCell} reads what a cell does not say. */
 export interface LoadReading extends ParseLoadOptions {
   /** What a load without a sign, a pair or a word counts. */
   readonly counts: Counts;

@@ -1,5 +1,6 @@
 import type { Source } from '../../basis/index.ts';
 
+/** Stable name of a cause. */
 export type StallCauseId =
   | 'short-sleep'
   | 'too-little-food'

@@ -23,6 +23,7 @@ export interface CalendarModel {
   readonly kept: ReadonlySet<string>;
 }
 
+/** Turns a request into numbers: moments in minutes, sessions by their place in the rotation. */
 export function modelOf(request: CalendarRequest): CalendarModel {
   const { sessions } = request;
   const form = (minutes: number, muscles: Readonly<Record<string, number>>): Form => ({

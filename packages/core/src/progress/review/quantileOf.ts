@@ -1,0 +1,12 @@
+import { normalBelow } from '../../strength/grid/normal.ts';
+
+/** The z below which a share of a normal distribution lies, by halving. */
+export function quantileOf(share: number): number {
+  let [low, high] = [-8, 8];
+  for (let step = 0; step < 60; step += 1) {
+    const middle = (low + high) / 2;
+    if (normalBelow(middle) < share) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

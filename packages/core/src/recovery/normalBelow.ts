@@ -1,9 +1,0 @@
-/** Share of a standard normal distribution below z: Abramowitz and Stegun 26.2.17, within 7.5e-8. */
-export function normalBelow(z: number): number {
-  const t = 1 / (1 + 0.2316419 * Math.abs(z));
-  const series =
-    t *
-    (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  const tail = Math.exp((-z * z) / 2) * 0.3989422804014327 * series;
-  return z > 0 ? 1 - tail : tail;
-}
