@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { reference } from './reference/integration.ts';
+import { reachableCode } from './src/markdown/reachableCode.ts';
 import { siteLinks } from './src/markdown/siteLinks.ts';
 
 const base = process.env.WINDLASS_BASE ?? '/';
@@ -20,6 +21,6 @@ export default defineConfig({
     // Prism marks code with classes; the default highlighter writes inline styles, which the
     // content-security policy refuses.
     syntaxHighlight: 'prism',
-    processor: satteri({ hastPlugins: [siteLinks(base)] }),
+    processor: satteri({ hastPlugins: [siteLinks(base), reachableCode] }),
   },
 });

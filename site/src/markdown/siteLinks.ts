@@ -1,7 +1,5 @@
-import type { SatteriProcessorOptions } from '@astrojs/markdown-satteri';
 import { referencePath } from '../lib/referencePath.ts';
-
-type HastPlugin = NonNullable<SatteriProcessorOptions['hastPlugins']>[number];
+import type { HastPlugin } from './HastPlugin.ts';
 
 /**
  * Points links in Markdown at pages of this site: `/tools/` gets the base path the site is built
