@@ -2,6 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
+import { checkedPages } from './check/integration.ts';
 import { reference } from './reference/integration.ts';
 import { reachableCode } from './src/markdown/reachableCode.ts';
 import { siteLinks } from './src/markdown/siteLinks.ts';
@@ -16,7 +17,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   build: { assets: 'assets', inlineStylesheets: 'never' },
   vite: { build: { assetsInlineLimit: 0 } },
-  integrations: [reference(), mdx(), sitemap()],
+  integrations: [reference(), mdx(), sitemap(), checkedPages(base)],
   markdown: {
     // Prism marks code with classes; the default highlighter writes inline styles, which the
     // content-security policy refuses.
