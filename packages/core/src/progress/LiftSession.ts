@@ -6,6 +6,8 @@ import type { LoggedSet } from './LoggedSet.ts';
 export interface SessionSet {
   /** What had to be moved. */
   readonly load: Load;
+  /** What was read off or counted up: the weight on the belt, the number on the stack. */
+  readonly shown: Load;
   readonly reps: number;
   /** Where the sides were counted apart. */
   readonly sides?: { readonly left: number; readonly right: number };

@@ -13,6 +13,7 @@ export type LogField =
   | 'unit'
   | 'counts'
   | 'hands'
+  | 'body'
   | 'reps'
   | 'ended'
   | 'reserve'

@@ -21,6 +21,8 @@ export interface LoggedSet {
   readonly counts: Counts;
   /** Hands with a weight each, for `each-hand`; 2 when left out. */
   readonly hands?: 1 | 2;
+  /** Body weight of the day, where the body is part of the load: without it such sets never compare. */
+  readonly bodyWeight?: LoadValue;
   /** Whole repetitions, 0 to 200. */
   readonly reps: number;
   /** How the set ended, when it was noted. */

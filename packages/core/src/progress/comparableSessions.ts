@@ -1,5 +1,5 @@
 import { type LiftSession, setAsideTags } from './LiftSession.ts';
-import { topSets } from './topSets.ts';
+import { haveSameLoad, topSets } from './topSets.ts';
 
 /**
  * The latest sessions in a row that can be held against each other: the same top load, the same
@@ -24,7 +24,7 @@ export function comparableSessions(sessions: readonly LiftSession[]): readonly L
 
 function areComparable(a: LiftSession, b: LiftSession): boolean {
   const [one, other] = [topSets(a), topSets(b)];
-  if (one.load !== other.load) return false;
+  if (!haveSameLoad(one, other)) return false;
   const [first, second] = [one.sets[0], other.sets[0]];
   if (first?.tempo !== undefined && second?.tempo !== undefined && first.tempo !== second.tempo) {
     return false;

@@ -50,6 +50,11 @@ export function sessionOn(
   more: Partial<SessionSet> & { readonly tags?: readonly string[] } = {},
 ): LiftSession {
   const { tags = [], ...rest } = more;
-  const sets = reps.map((count) => ({ ...rest, load: loadFromValue(load), reps: count }));
+  const sets = reps.map((count) => ({
+    ...rest,
+    load: loadFromValue(load),
+    shown: loadFromValue(load),
+    reps: count,
+  }));
   return { date, day: dayNumber(date), sets: sets as [SessionSet, ...SessionSet[]], tags };
 }

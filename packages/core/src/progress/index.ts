@@ -56,6 +56,11 @@ export {
 } from './strengthTrend.ts';
 export type { BrokenRow, Separator } from './table/Table.ts';
 export { type TopSets, topSets } from './topSets.ts';
+export {
+  type TrainedSession,
+  type TrainedSessions,
+  trainedSessions,
+} from './trainedSessions.ts';
 export { type MuscleWeek, type TrainingWeek, type WeeklyDose, weeklyDose } from './weeklyDose.ts';
 export { writeLogCsv } from './writeLogCsv.ts';
 export { type LogFile, writeLogJson } from './writeLogJson.ts';

@@ -1,4 +1,4 @@
-import type { Load } from '../load/index.ts';
+import { type Load, loadFromValue } from '../load/index.ts';
 import { dayNumber } from '../recovery/index.ts';
 import type { LeftOutSet, LiftSession, SessionSet } from './LiftSession.ts';
 import type { LoggedSet } from './LoggedSet.ts';
@@ -72,6 +72,7 @@ function sessionSet(logged: LoggedSet, load: SessionSet['load']): SessionSet {
   const { reps, end, tempo, restSeconds } = logged;
   return {
     load,
+    shown: loadFromValue(logged.load),
     reps,
     ...(end ? { end } : {}),
     ...(tempo === undefined ? {} : { tempo }),
@@ -83,7 +84,8 @@ function bothSides(a: OneSide, b: OneSide): SessionSet {
   const [left, right] = a.logged.side === 'left' ? [a, b] : [b, a];
   const weaker = left.set.reps <= right.set.reps ? left.set : right.set;
   const load = Math.min(left.set.load, right.set.load) as Load;
-  return { ...weaker, load, sides: { left: left.set.reps, right: right.set.reps } };
+  const shown = Math.min(left.set.shown, right.set.shown) as Load;
+  return { ...weaker, load, shown, sides: { left: left.set.reps, right: right.set.reps } };
 }
 
 function sessionOf(date: string, sides: readonly OneSide[]): LiftSession {

@@ -8,6 +8,7 @@ export const logCsvColumns = [
   'unit',
   'counts',
   'hands',
+  'body',
   'reps',
   'ended',
   'reserve',

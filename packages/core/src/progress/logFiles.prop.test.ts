@@ -37,6 +37,10 @@ const set = fc.record(
     load,
     counts: fc.constantFrom('total', 'each-hand', 'stack', 'plates', 'added'),
     hands: fc.constantFrom(1, 2),
+    bodyWeight: fc.record({
+      value: fc.integer({ min: 1, max: 3000 }).map((tenths) => tenths / 10),
+      unit: fc.constantFrom('kg', 'lb'),
+    }),
     reps: fc.integer({ min: 0, max: 200 }),
     end,
     tempo: fc.constantFrom('3010', '4-0-1-0', '30X0'),

@@ -4,7 +4,7 @@ import type { LoggedSet } from './LoggedSet.ts';
 
 /** Who lifted, where the body counts. */
 export interface MovedLoadContext {
-  /** Of the day. */
+  /** For sets that were logged without it. */
   readonly bodyWeight?: Load;
   /** Of the exercise; the whole body when left out. */
   readonly movedShare?: MovedShare;
@@ -56,8 +56,9 @@ export function movedLoad(set: LoggedSet, context: MovedLoadContext = {}): Moved
   if (set.counts !== 'added') {
     return load > 0 ? { kind: 'load', load, total: totalOf(set, load) } : { kind: 'nothing-moved' };
   }
-  if (context.bodyWeight === undefined) return { kind: 'body-weight-not-given' };
-  const body = bodyLoad(context.bodyWeight, load, context.movedShare);
+  const bodyWeight = set.bodyWeight ? loadFromValue(set.bodyWeight) : context.bodyWeight;
+  if (bodyWeight === undefined) return { kind: 'body-weight-not-given' };
+  const body = bodyLoad(bodyWeight, load, context.movedShare);
   return body.kind === 'load'
     ? { kind: 'load', load: body.load, total: body.load }
     : { kind: 'nothing-moved' };

@@ -1,6 +1,5 @@
 import { requireNumber } from '../basis/index.ts';
-import { nearestAtMost } from '../equipment/index.ts';
-import type { Load } from '../load/index.ts';
+import { type LoadChoice, nearestAtMost, type ReachableLoads } from '../equipment/index.ts';
 import { dayNumber } from '../recovery/index.ts';
 import { stopRules } from '../safety/index.ts';
 import { comeback } from './comeback.ts';
@@ -12,7 +11,7 @@ import type { AdviceContext } from './review/AdviceContext.ts';
 import { afterMiss } from './review/afterMiss.ts';
 import { raiseLoad } from './review/raiseLoad.ts';
 import { sameLoad } from './review/sameLoad.ts';
-import { topSets } from './topSets.ts';
+import { haveSameLoad, type TopSets, topSets } from './topSets.ts';
 
 /**
  * What to load next time on one exercise, among the loads that the gym has.
@@ -71,10 +70,10 @@ export function nextLoad(question: NextLoadQuestion): LoadAdvice {
       comeback: comeback({ old, layoffDays, loads, ...(curve ? { curve } : {}) }),
     };
   }
-  const choice = nearestAtMost(loads, top.load);
+  const choice = asLastTime(loads, top);
   if (choice.kind === 'none') return { kind: 'no-loads', why: choice };
   const context: AdviceContext = { question, rules, sessions, last, here: choice.chosen };
-  const atTop = sessionsAtTop(sessions, top.load, window.maxReps);
+  const atTop = sessionsAtTop(sessions, top, window.maxReps);
   if (atTop >= rules.sessionsAtTop || top.fewest >= window.maxReps + rules.repsOverTop) {
     return raiseLoad(context);
   }
@@ -90,10 +89,16 @@ export function nextLoad(question: NextLoadQuestion): LoadAdvice {
   };
 }
 
-function sessionsAtTop(sessions: readonly LiftSession[], load: Load, maxReps: number): number {
+/** The load of last time: the same number where it can be made, otherwise what is just below it. */
+function asLastTime(loads: ReachableLoads, { load, shown }: TopSets): LoadChoice {
+  const same = loads.kind === 'loads' && loads.loads.find((one) => one.shown === shown);
+  return same ? { kind: 'exact', chosen: same } : nearestAtMost(loads, load);
+}
+
+function sessionsAtTop(sessions: readonly LiftSession[], last: TopSets, maxReps: number): number {
   const short = sessions.findLastIndex((session) => {
     const top = topSets(session);
-    return top.load !== load || top.fewest < maxReps;
+    return !haveSameLoad(top, last) || top.fewest < maxReps;
   });
   return sessions.length - 1 - short;
 }

@@ -50,7 +50,9 @@ describe('the smallest plate is 2.5 kg', () => {
 
   it('asks for 9 or 10 with 40 before 45 for five, on any pressing curve', () => {
     for (const curve of [undefined, enduranceCurves.press]) {
-      expect(repsBeforeStep(kg(40), kg(45), 5, curve).aim).toBe(10);
+      const { aim } = repsBeforeStep(kg(40), kg(45), 5, curve);
+      expect(aim).toBeGreaterThanOrEqual(9);
+      expect(aim).toBeLessThanOrEqual(10);
     }
   });
 

@@ -70,6 +70,7 @@ function notALog(text: string): ImportedLog {
 /** A set's fields as cells, so that files of both kinds are held to the same rules. */
 function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogField, string>> {
   const load = isRecord(entry.load) ? entry.load : {};
+  const body = isRecord(entry.bodyWeight) ? entry.bodyWeight : undefined;
   const end = isRecord(entry.end) ? entry.end : {};
   const tags = Array.isArray(entry.tags) ? entry.tags.join(' ') : '';
   return {
@@ -77,10 +78,11 @@ function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogFi
     exercise: text(entry.exercise),
     set: text(entry.set),
     side: text(entry.side),
-    load: typeof load.value === 'number' ? plainDecimal(load.value) : text(load.value),
+    load: decimal(load.value),
     unit: text(load.unit),
     counts: text(entry.counts),
     hands: text(entry.hands),
+    body: body === undefined ? '' : `${decimal(body.value)} ${text(body.unit)}`,
     reps: text(entry.reps),
     ended: text(end.kind),
     reserve: text(end.repsLeft ?? end.atLeast),
@@ -90,6 +92,10 @@ function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogFi
     equipment: text(entry.equipment),
     note: text(entry.note),
   };
+}
+
+function decimal(value: unknown): string {
+  return typeof value === 'number' ? plainDecimal(value) : text(value);
 }
 
 function text(value: unknown): string {

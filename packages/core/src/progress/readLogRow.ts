@@ -1,6 +1,7 @@
 import { bad, good, type Outcome, type Problem } from '../basis/index.ts';
 import { parseTempo } from '../tempo/index.ts';
 import { matchSides } from './cells/matchSides.ts';
+import { readBodyWeight } from './cells/readBodyWeight.ts';
 import { readDate } from './cells/readDate.ts';
 import { readEnd } from './cells/readEnd.ts';
 import { readLoads } from './cells/readLoads.ts';
@@ -37,6 +38,7 @@ export function readLogRow(
   const set = number('set', 1, 1000);
   const hands = number('hands', 1, 2);
   const restSeconds = number('rest', 0, 86_400);
+  const bodyWeight = optional('body', (cell) => readBodyWeight(cell, mapping));
   const side = optional('side', readSide);
   const end = take(readEnd(cells));
   optional('tempo', (tempo) => {
@@ -56,6 +58,7 @@ export function readLogRow(
       ...(set === undefined ? {} : { set }),
       ...one,
       ...(hands === undefined ? {} : { hands: hands as 1 | 2 }),
+      ...(bodyWeight === undefined ? {} : { bodyWeight }),
       ...(end === undefined ? {} : { end }),
       ...(cells.tempo ? { tempo: cells.tempo } : {}),
       ...(restSeconds === undefined ? {} : { restSeconds }),

@@ -54,7 +54,7 @@ export function repsBeforeStep(
   const [low, high] = [at(curve.kappa / spread), at(curve.kappa * spread)].sort((a, b) => a - b);
   return {
     reps: { low: low ?? likely, likely, high: high ?? likely, level: 0.8 },
-    aim: Math.ceil(likely - 1e-9),
+    aim: Math.round(likely),
     beyondCounting: likely > MOST_COUNTED,
   };
 }

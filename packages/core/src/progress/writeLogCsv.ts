@@ -8,7 +8,8 @@ import { writeTable } from './table/writeTable.ts';
  *
  * UTF-8, commas, CR LF, one row a set (one a side where sides were counted apart), decimal points,
  * dates year-month-day. Columns: `date`, `exercise`, `set`, `side` (left, right), `load`, `unit`
- * (kg, lb), `counts` (total, each-hand, stack, plates, added), `hands`, `reps`, `ended` (failure,
+ * (kg, lb), `counts` (total, each-hand, stack, plates, added), `hands`, `body` (body weight with its unit, `82 kg`),
+ * `reps`, `ended` (failure,
  * reserve, more), `reserve` (repetitions left), `tempo`, `rest` (seconds before the set), `tags`
  * (separated by spaces), `equipment`, `note`. An empty cell means that nothing was noted. Help is
  * a negative number and stays one: no mark is put before it.
@@ -18,10 +19,11 @@ import { writeTable } from './table/writeTable.ts';
  * ```ts
  * import { writeLogCsv } from '@windlass/core/progress';
  * const load = { value: -20, unit: 'kg' } as const;
+ * const bodyWeight = { value: 82, unit: 'kg' } as const;
  * const file = writeLogCsv([
- *   { date: '2026-03-02', exercise: 'chin-up', set: 1, load, counts: 'added', reps: 8 },
+ *   { date: '2026-03-02', exercise: 'chin-up', set: 1, load, counts: 'added', bodyWeight, reps: 8 },
  * ]);
- * file.split('\r\n')[1]; // '2026-03-02,chin-up,1,,-20,kg,added,,8,,,,,,,'
+ * file.split('\r\n')[1]; // '2026-03-02,chin-up,1,,-20,kg,added,,82 kg,8,,,,,,,'
  * ```
  */
 export function writeLogCsv(sets: readonly LoggedSet[]): string {
@@ -39,6 +41,7 @@ function rowOf(set: LoggedSet): readonly string[] {
     load.unit,
     set.counts,
     set.hands === undefined ? '' : String(set.hands),
+    set.bodyWeight ? `${plainDecimal(set.bodyWeight.value)} ${set.bodyWeight.unit}` : '',
     String(set.reps),
     end?.kind ?? '',
     end?.kind === 'reserve'

@@ -91,6 +91,14 @@ describe('planCalendar', () => {
     expect(days).toEqual(['02', '04', '06', '09', '11', '13']);
   });
 
+  it('places 36 sessions in twelve weeks, any two at least 48 h apart', () => {
+    const placed = starts({ ...base, days: 84, perWeek: 3 });
+    expect(placed).toHaveLength(36);
+    for (const [i, to] of placed.slice(1).entries()) {
+      expect(elapsedTime(placed[i] ?? '', to, base.zone).hours).toBeGreaterThanOrEqual(48);
+    }
+  });
+
   it('keeps an earlier plan where a swapped shift does not touch it', () => {
     const before = planCalendar({ ...base, perWeek: 3 });
     if (before.kind !== 'planned') throw new Error(before.message);

@@ -18,7 +18,7 @@ export function afterMiss(context: AdviceContext): LoadAdvice {
   const target = { sets: top.sets.length, reps: window.minReps };
   const stall = stallCheck({ sessions, target, curve, rules });
   if (stall.kind === 'stall') {
-    const back = nearestAtMost(loads, scaleLoad(top.load, 100 - rules.resetPercent, 100));
+    const back = nearestAtMost(loads, scaleLoad(here.load, 100 - rules.resetPercent, 100));
     if (back.kind === 'none') return { kind: 'no-loads', why: back as NoChoice };
     return {
       kind: 'reset',

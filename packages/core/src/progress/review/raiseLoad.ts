@@ -2,7 +2,6 @@ import { nextUp, type ReachableLoad, stepUp } from '../../equipment/index.ts';
 import { type Load, scaleLoad } from '../../load/index.ts';
 import type { LoadAdvice } from '../LoadAdvice.ts';
 import { repsBeforeStep } from '../repsBeforeStep.ts';
-import { topSets } from '../topSets.ts';
 import type { AdviceContext } from './AdviceContext.ts';
 import { sameLoad } from './sameLoad.ts';
 import { stepTo } from './stepTo.ts';
@@ -10,9 +9,9 @@ import { windowChances } from './windowChances.ts';
 
 /** The top of the window is reached: the step up, or what to do instead of it. */
 export function raiseLoad(context: AdviceContext): LoadAdvice {
-  const { question, last, rules } = context;
+  const { question, here, rules } = context;
   const { window, loads } = question;
-  const from = topSets(last).load;
+  const from = here.load;
   const steps = stepsWithin(context, from);
   if (steps.length === 0) return tooFar(context, from);
   const chances = windowChances(question, steps);
