@@ -5,7 +5,7 @@ const list = [
   {
     id: 'acsm-2009',
     citation:
-      'American College of Sports Medicine. Progression models in resistance training for healthy adults. Med Sci Sports Exerc 2009;41:687–708. A consensus, not a measurement.',
+      'American College of Sports Medicine. Progression models in resistance training for healthy adults. Med Sci Sports Exerc 2009;41:687–708. A consensus, not a measurement',
     doi: '10.1249/MSS.0b013e3181915670',
     standing: 'verified',
   },
