@@ -102,7 +102,8 @@ function logHours(fit: RecoveryFit, bout: Bout): number {
 }
 
 function named(point: readonly number[]): RecoveryFit {
-  return Object.fromEntries(names.map((name, i) => [name, point[i]])) as unknown as RecoveryFit;
+  const values = names.map((name, i) => [name, point[i] ?? 0] as const);
+  return Object.fromEntries(values) as Record<keyof RecoveryFit, number>;
 }
 
 if (argv[1] === fileURLToPath(import.meta.url)) console.log(fitRecovery(), fitSpread());

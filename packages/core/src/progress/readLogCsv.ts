@@ -1,6 +1,5 @@
 import { importLog } from './importLog.ts';
 import type { ImportedLog } from './LoggedSet.ts';
-import type { LogColumns } from './LogMapping.ts';
 import { logCsvColumns } from './logCsvColumns.ts';
 
 /**
@@ -15,9 +14,12 @@ import { logCsvColumns } from './logCsvColumns.ts';
  * ```
  */
 export function readLogCsv(text: string): ImportedLog {
-  const columns = Object.fromEntries(logCsvColumns.map((name) => [name, name]));
+  const columns = Object.fromEntries(logCsvColumns.map((name) => [name, name])) as Record<
+    (typeof logCsvColumns)[number],
+    string
+  >;
   return importLog(text, {
-    columns: columns as unknown as LogColumns,
+    columns,
     separator: ',',
     unit: 'kg',
     decimalMark: '.',

@@ -27,7 +27,16 @@ export function readLoadCell(cell: string, reading: LoadReading): Outcome<readon
   const sides = /^\s*(l|left|r|right)\b[\s:]*(.+?)\s*[/|]\s*(l|left|r|right)\b[\s:]*(.+)$/iu.exec(
     cell,
   );
-  if (sides) return bothSides(sides as unknown as SideParts, reading);
+  if (sides) {
+    const [, firstName = '', firstLoad = '', secondName = '', secondLoad = ''] = sides;
+    return bothSides(
+      [
+        { side: sideOf(firstName), load: firstLoad },
+        { side: sideOf(secondName), load: secondLoad },
+      ],
+      reading,
+    );
+  }
   const pair = /^([12])\s*[x×*]\s*(.+)$/iu.exec(cell);
   if (pair) {
     const hands = pair[1] === '1' ? 1 : 2;
@@ -41,21 +50,25 @@ export function readLoadCell(cell: string, reading: LoadReading): Outcome<readon
   return single(cell, reading, { counts: reading.counts });
 }
 
-type SideParts = readonly [string, string, string, string, string];
+interface SideText {
+  readonly side: 'left' | 'right';
+  readonly load: string;
+}
 
-function bothSides(parts: SideParts, reading: LoadReading): Outcome<readonly LoadRead[]> {
-  const [, firstName, firstLoad, secondName, secondLoad] = parts;
-  const [first, second] = [sideOf(firstName), sideOf(secondName)];
-  if (first === second) {
+function bothSides(
+  [first, second]: readonly [SideText, SideText],
+  reading: LoadReading,
+): Outcome<readonly LoadRead[]> {
+  if (first.side === second.side) {
     return bad({
       code: 'progress.same-side-twice',
       path: ['load'],
       message: 'Write one load for the left and one for the right: L 30 / R 30.',
-      received: parts[0],
     });
   }
-  const one = single(firstLoad, reading, { counts: 'each-hand', hands: 1, side: first });
-  const other = single(secondLoad, reading, { counts: 'each-hand', hands: 1, side: second });
+  const [one, other] = [first, second].map(({ side, load }) =>
+    single(load, reading, { counts: 'each-hand', hands: 1, side }),
+  ) as [Outcome<readonly LoadRead[]>, Outcome<readonly LoadRead[]>];
   if (!one.ok) return one;
   return other.ok ? good([...one.value, ...other.value]) : other;
 }
