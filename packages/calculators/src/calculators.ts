@@ -1,5 +1,7 @@
 import { barLoading } from './bar-loading/definition.ts';
 import type { Calculator } from './contract/Calculator.ts';
+import { firstLoad } from './first-load/definition.ts';
+import { gymLoads } from './gym-loads/definition.ts';
 import { loadForWindowCalculator } from './load-for-window/definition.ts';
 import { tempoSeconds } from './tempo-seconds/definition.ts';
 import { warmUpRamp } from './warm-up-ramp/definition.ts';
@@ -7,7 +9,9 @@ import { warmUpRamp } from './warm-up-ramp/definition.ts';
 /** Every calculator, in the order they are shown. Nothing is registered anywhere else. */
 export const calculators: readonly Calculator[] = [
   loadForWindowCalculator,
+  firstLoad,
   warmUpRamp,
   barLoading,
+  gymLoads,
   tempoSeconds,
 ];

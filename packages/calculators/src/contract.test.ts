@@ -10,6 +10,7 @@ import { jsonSchemaOf } from './contract/jsonSchemaOf.ts';
 import { textsOf } from './contract/textsOf.ts';
 import type { Field, ScalarField } from './fields/Field.ts';
 import { readField } from './fields/readField.ts';
+import { joinRows, rowTexts } from './fields/rowTexts.ts';
 import { findCalculator } from './findCalculator.ts';
 import { loadCalculator } from './loadCalculator.ts';
 import { renderCalculator } from './renderCalculator.tsx';
@@ -100,6 +101,15 @@ describe.each(calculators)('$id', (calculator) => {
         expect(field, `${link.calculator}: ${name}`).toBeDefined();
         if (field) expect(readField(field, text, link.carry)).toMatchObject({ ok: true });
       }
+    }
+  });
+
+  it('starts new rows with values that it can read', () => {
+    for (const [name, field] of fields) {
+      const cells = calculator.newRow(name, calculator.defaults);
+      if (cells === null || field.kind !== 'rows') continue;
+      const text = joinRows([...rowTexts(calculator.defaults[name] ?? ''), cells]);
+      expect(readField(field, text, calculator.defaults)).toMatchObject({ ok: true });
     }
   });
 
@@ -209,15 +219,18 @@ async function snippetAgrees({ snippet, headline }: ShownResult): Promise<void> 
   expect(printed.at(-1), snippet).toEqual([headline.exact]);
 }
 
-/** Texts with which a field is part of the form: the first choice that shows it. */
+/** Texts with which a field is part of the form: the first one or two choices that show it. */
 function visibleTexts(calculator: Calculator, name: string): Record<string, string> {
   const field = calculator.fields[name];
-  for (const [other, choice] of Object.entries(calculator.fields)) {
-    if (field?.when === undefined || choice.kind !== 'choice') continue;
-    for (const { id } of choice.options)
-      if (field.when({ ...calculator.defaults, [other]: id })) return { [other]: id };
-  }
-  return {};
+  const choices = Object.entries(calculator.fields).flatMap(([other, choice]) =>
+    choice.kind === 'choice' ? choice.options.map(({ id }) => ({ [other]: id })) : [],
+  );
+  const pairs = choices.flatMap((one) => choices.map((two) => ({ ...one, ...two })));
+  return (
+    [{}, ...choices, ...pairs].find((texts) =>
+      field?.when?.({ ...calculator.defaults, ...texts }),
+    ) ?? {}
+  );
 }
 
 interface Beyond {

@@ -15,4 +15,6 @@ export interface Calculator {
   readonly answer: (texts: Texts) => Answer;
   /** The text of a load field one step of the equipment up or down; `null` for the plain step. */
   readonly stepLoad: (name: string, texts: Texts, direction: 1 | -1) => string | null;
+  /** The texts that a new row of a rows field starts with; `null` for a copy of the last row. */
+  readonly newRow: (name: string, texts: Texts) => readonly string[] | null;
 }

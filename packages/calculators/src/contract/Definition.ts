@@ -42,4 +42,9 @@ export interface Definition<F extends Fields, Result> {
     input: InputOf<F>,
     direction: 1 | -1,
   ) => LoadValue | null;
+  /** The values that a new row of a rows field starts with; `null` for a copy of the last row. */
+  readonly newRow?: (
+    name: keyof F & string,
+    input: InputOf<F>,
+  ) => Readonly<Record<string, unknown>> | null;
 }

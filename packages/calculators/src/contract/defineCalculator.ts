@@ -13,7 +13,7 @@ import { readTexts } from './readTexts.ts';
 export function defineCalculator<const F extends Fields, Result>(
   definition: Definition<F, Result>,
 ): Calculator {
-  const { id, title, question, fields, groups, stepLoad } = definition;
+  const { id, title, question, fields, groups, stepLoad, newRow } = definition;
   const defaults: Texts = Object.fromEntries(
     Object.entries(fields).map(([name, field]) => [name, fieldText(field, field.default)]),
   );
@@ -35,7 +35,16 @@ export function defineCalculator<const F extends Fields, Result>(
     return next ? loadText(next) : null;
   }
 
-  return { id, title, question, fields, groups, defaults, answer, stepLoad: step };
+  function row(name: string, texts: Texts): readonly string[] | null {
+    const field = fields[name];
+    const read = readTexts<F>(fields, { ...defaults, ...texts });
+    if (!newRow || field?.kind !== 'rows' || read.kind !== 'input') return null;
+    const values = newRow(name, read.input);
+    if (values === null) return null;
+    return Object.entries(field.columns).map(([of, column]) => fieldText(column, values[of]));
+  }
+
+  return { id, title, question, fields, groups, defaults, answer, stepLoad: step, newRow: row };
 }
 
 function shown<F extends Fields, Result>(

@@ -83,7 +83,11 @@ function StepPanel({ input, chosen, up }: StepPanelProps) {
 /** Counts above this say little about strength. */
 const MOST_REPS = 20;
 
-function repsSentence({ goal, show }: GymInput, { load, reps }: Chosen, { to }: StepPanelProps['up']) {
+function repsSentence(
+  { goal, show }: GymInput,
+  { load, reps }: Chosen,
+  { to }: StepPanelProps['up'],
+) {
   if (!reps) return '';
   const [low, high] = [reps.low, reps.high].map((count) => formatNumber(count, 0));
   const sentence = said.reps(

@@ -23,7 +23,7 @@ export function GymView({ input, result }: GymViewProps) {
   const { list, chosen } = result;
   const shown = around(result);
   const stairs = shown.map((one, at) => stairOf(one, shown[at - 1], one === chosen?.load, input));
-  const heaviest = list.loads.at(-1)?.load ?? 1;
+  const heaviest = list.loads.at(-1)?.load || 1;
   const placeOf = (load: ReachableLoad | undefined) => Math.max(0, (load?.load ?? 0) / heaviest);
   const names = shown.map(({ shown: number }) => loadWords(number, input.show));
   return (
@@ -38,7 +38,7 @@ export function GymView({ input, result }: GymViewProps) {
         all={list.loads.map(placeOf)}
         from={placeOf(shown[0])}
         to={placeOf(shown.at(-1))}
-        says={`${said.stairs(names.join(', '))} ${said.strip(list.loads.length, spanWords(input, result))}`}
+        says={`${said.stairs(names.join(', '))} ${said.strip(spanWords(input, result))}`}
       />
     </>
   );

@@ -75,13 +75,14 @@ export const said = {
   },
   plus: (load: string) => `+ ${load}`,
   minus: (load: string) => `− ${load}`,
-  counted: (count: number, span: string) => `${count} different loads, ${span}.`,
+  counted: (count: number, span: string) =>
+    count === 1 ? `One load, ${span}.` : `${count} different loads, ${span}.`,
   step: (to: string, from: string, percent: string) =>
     `Step up: (${to} − ${from}) ÷ ${from} = ${percent}.`,
   restsOn:
     'Counted from what is there, in whole steps of 10 ng; what is written on a piece is taken as true. Up to 10 % a step is ordinary: consensus on progression, not a measurement.',
   stairs: (says: string) => `The loads around it as stairs: ${says}.`,
-  strip: (count: number, span: string) => `All ${count} loads, ${span}, as marks on a line.`,
+  strip: (span: string) => `Below, a line with a mark for every load, ${span}.`,
   around: 'Load by load',
   columns: { load: 'Load', number: 'Number', moved: 'Moved', step: 'Step up to it' },
   chosen: 'nearest',

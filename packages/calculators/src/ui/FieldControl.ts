@@ -17,4 +17,6 @@ export interface ControlProps<F> {
   readonly texts?: Texts;
   /** The text one step of the equipment away; `null` for the plain step. */
   readonly equipmentStep?: (direction: 1 | -1) => string | null;
+  /** The texts of a new row; `null` for a copy of the last one. */
+  readonly newRow?: () => readonly string[] | null;
 }

@@ -48,6 +48,7 @@ function Group({ group, ...props }: FormProps & { readonly group: FieldGroup<str
       problems={problems[name] ?? []}
       texts={texts}
       equipmentStep={(direction) => calculator.stepLoad(name, texts, direction)}
+      newRow={() => calculator.newRow(name, texts)}
     />
   ));
   if (!group.folded) return <div class="wl-group">{fields}</div>;

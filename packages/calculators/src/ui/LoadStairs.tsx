@@ -1,7 +1,7 @@
 /** One load as a stair. */
 export interface Stair {
   readonly label: string;
-  /** Above 0, in any unit. */
+  /** 0 or more, in any unit. */
   readonly value: number;
   readonly isChosen: boolean;
   /** The step up to it from the one before, such as `+8.3 %`; none for the first. */
@@ -29,7 +29,7 @@ const GAP = 8;
 export function LoadStairs({ stairs, all, from, to, says }: LoadStairsProps) {
   const width = Math.min(60, (WIDTH - GAP * (stairs.length - 1)) / Math.max(stairs.length, 1));
   const start = (WIDTH - stairs.length * (width + GAP) + GAP) / 2;
-  const most = Math.max(...stairs.map(({ value }) => value));
+  const most = Math.max(...stairs.map(({ value }) => value)) || 1;
   const centre = (place: number) => start + place * (width + GAP) + width / 2;
   const x = (place: number) => Math.round(4 + place * (WIDTH - 8));
   const marks = [...new Set(all.map((place) => x(place) + 0.5))];

@@ -1,3 +1,4 @@
+import { isShown } from '../contract/isShown.ts';
 import type { RowsField } from '../fields/Field.ts';
 import { fieldText } from '../fields/fieldText.ts';
 import { joinRows, rowTexts } from '../fields/rowTexts.ts';
@@ -5,9 +6,9 @@ import { words } from '../words.ts';
 import type { ControlProps } from './FieldControl.ts';
 import { ScalarControl } from './ScalarControl.tsx';
 
-/** Rows of like things: plates by the piece, sets done. A new row starts as a copy of the last. */
+/** Rows of like things: plates by the piece, sets done. */
 export function RowsControl(props: ControlProps<RowsField>) {
-  const { id, field, text, onText, problems } = props;
+  const { id, field, text, onText, problems, texts = {}, newRow } = props;
   const columns = Object.entries(field.columns);
   const rows = rowTexts(text).map((cells) => columns.map((_, place) => cells[place] ?? ''));
   const fresh = columns.map(([, column]) => fieldText(column, column.default));
@@ -35,25 +36,27 @@ export function RowsControl(props: ControlProps<RowsField>) {
                 {remove(row)}
               </div>
             )}
-            {columns.map(([name, column], place) => (
-              <div key={name} class="wl-cell" data-kind={column.kind}>
-                {field.layout === 'card' && (
-                  <span class="wl-cell-label" aria-hidden="true">
-                    {column.label}
-                  </span>
-                )}
-                <ScalarControl
-                  id={`${id}-${row}-${name}`}
-                  field={column}
-                  text={cells[place] ?? ''}
-                  onText={(cell) => change(row, place, cell)}
-                  problems={problems.filter(({ path }) => path[0] === row && path[1] === name)}
-                  label={words.form.cell(field.rowName, row + 1, column.label)}
-                  isBare
-                  describedBy={`${id}-help`}
-                />
-              </div>
-            ))}
+            {columns.map(([name, column], place) =>
+              !isShown(column, texts) ? null : (
+                <div key={name} class="wl-cell" data-kind={column.kind}>
+                  {field.layout === 'card' && (
+                    <span class="wl-cell-label" aria-hidden="true">
+                      {column.label}
+                    </span>
+                  )}
+                  <ScalarControl
+                    id={`${id}-${row}-${name}`}
+                    field={column}
+                    text={cells[place] ?? ''}
+                    onText={(cell) => change(row, place, cell)}
+                    problems={problems.filter(({ path }) => path[0] === row && path[1] === name)}
+                    label={words.form.cell(field.rowName, row + 1, column.label)}
+                    isBare
+                    describedBy={`${id}-help`}
+                  />
+                </div>
+              ),
+            )}
             {field.layout === 'line' && remove(row)}
           </fieldset>
         ))}
@@ -62,7 +65,7 @@ export function RowsControl(props: ControlProps<RowsField>) {
         type="button"
         class="wl-button"
         disabled={rows.length >= field.maxRows}
-        onClick={() => onText(joinRows([...rows, rows.at(-1) ?? fresh]))}
+        onClick={() => onText(joinRows([...rows, newRow?.() ?? rows.at(-1) ?? fresh]))}
       >
         {words.form.add(field.rowName)}
       </button>

@@ -1,0 +1,103 @@
+import type { FieldGroup } from '../contract/Definition.ts';
+import type { Fields, InputOf } from '../fields/Field.ts';
+import { gearFields } from '../shared/gearFields.ts';
+import { unitField } from '../shared/unitField.ts';
+
+/** The form: no set done yet, the pulldown of the boathouse. */
+export const fields = {
+  window: {
+    kind: 'window',
+    label: 'Fail within',
+    help: 'Where the work sets shall end, once the load is found.',
+    unit: 'reps',
+    min: 1,
+    max: 50,
+    default: { low: 10, high: 12 },
+  },
+  tempo: {
+    kind: 'tempo',
+    label: 'At this tempo',
+    help: 'Lowering, pause, lift, pause, in seconds. X is a lift as fast as possible.',
+    default: '3-0-2-0',
+  },
+  tries: {
+    kind: 'rows',
+    label: 'Trial sets so far',
+    help: 'None at first. Add each one after it is done; four at most, with a rest between.',
+    columns: {
+      load: {
+        kind: 'load',
+        label: 'load',
+        help: 'Bar and plates together; one dumbbell; the number at the pin.',
+        minKg: 0.5,
+        maxKg: 600,
+        step: { kg: 2.5, lb: 5 },
+        default: { value: 5, unit: 'kg' },
+      },
+      reps: {
+        kind: 'number',
+        label: 'reps',
+        help: 'Whole repetitions in good form.',
+        unit: '',
+        min: 0,
+        max: 100,
+        step: 1,
+        default: 8,
+      },
+      felt: {
+        kind: 'choice',
+        label: 'it felt',
+        help: 'As the lifter judged it.',
+        options: [
+          { id: 'far-too-easy', label: 'far too easy' },
+          { id: '10', label: 'about 10 left' },
+          { id: '5', label: 'about 5 left' },
+          { id: '3', label: '3 left' },
+          { id: '2', label: '2 left' },
+          { id: '1', label: '1 left' },
+          { id: 'failed', label: 'the next one failed' },
+          { id: 'form-broke', label: 'form broke' },
+        ],
+        default: 'far-too-easy',
+      },
+    },
+    rowName: 'Trial set',
+    minRows: 0,
+    maxRows: 4,
+    layout: 'card',
+    default: [],
+  },
+  lift: {
+    kind: 'choice',
+    label: 'Kind of lift',
+    help: 'Small muscles lose repetitions faster as the load grows.',
+    options: [
+      { id: 'any', label: 'Not in this list' },
+      { id: 'pull', label: 'Pull: row, pulldown, chin-up' },
+      { id: 'press', label: 'Press with the arms' },
+      { id: 'squat', label: 'Squat, split squat' },
+      { id: 'leg-press', label: 'Leg press' },
+      { id: 'hinge', label: 'Hip hinge, deadlift' },
+      { id: 'leg-isolation', label: 'One joint of the leg' },
+      { id: 'arm-isolation', label: 'One joint of the arm' },
+      { id: 'trunk', label: 'Trunk' },
+    ],
+    default: 'pull',
+  },
+  ...gearFields,
+  gear: { ...gearFields.gear, default: 'stack' },
+  show: unitField,
+} as const satisfies Fields;
+
+export type FirstLoadInput = InputOf<typeof fields>;
+
+export const groups: readonly FieldGroup<keyof typeof fields>[] = [
+  { legend: 'Done', fields: ['tries'] },
+  { legend: 'Wanted', fields: ['window', 'tempo', 'lift'] },
+  { legend: 'Equipment', fields: ['gear', 'bar', 'barWeight', 'pulley', 'show'] },
+  {
+    legend: 'What this gym has of it',
+    fields: ['plates', 'collar', 'dumbbells', 'stackFirst', 'stackStep', 'stackPlates', 'addOn'],
+    folded: true,
+  },
+];
