@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 export interface Reference {
   readonly id: string;
   readonly citation: string;
+  readonly provenance: 'verified' | 'recalled';
   readonly columns: readonly string[];
   readonly rows: readonly (readonly (string | number | null)[])[];
 }

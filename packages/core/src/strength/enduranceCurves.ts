@@ -2,7 +2,7 @@ import type { EnduranceClass } from '../anatomy/index.ts';
 import type { SourcedRepCurve } from './RepCurve.ts';
 import { repSources } from './repSources.ts';
 
-const { wolfe, richens, cooke, pereira, hoeger } = repSources;
+const { wolfe, richens, cooke, shimano, pereira, hoeger } = repSources;
 
 /**
  * The rep curve to start from for each kind of exercise, at 3 seconds a repetition.
@@ -12,10 +12,10 @@ const { wolfe, richens, cooke, pereira, hoeger } = repSources;
  * lose repetitions faster as the load grows.
  */
 export const enduranceCurves: Readonly<Record<EnduranceClass, SourcedRepCurve>> = {
-  squat: { kappa: 48, alpha: 0.5, kappaLogSd: 0.35, sources: [wolfe, cooke] },
+  squat: { kappa: 49, alpha: 0.5, kappaLogSd: 0.35, sources: [wolfe, cooke, shimano] },
   'leg-press': { kappa: 75, alpha: 0.5, kappaLogSd: 0.4, sources: [richens, hoeger] },
   hinge: { kappa: 51, alpha: 0.5, kappaLogSd: 0.35, sources: [wolfe] },
-  press: { kappa: 42, alpha: 0.5, kappaLogSd: 0.35, sources: [wolfe, hoeger] },
+  press: { kappa: 43, alpha: 0.5, kappaLogSd: 0.35, sources: [wolfe, hoeger] },
   pull: { kappa: 46, alpha: 0.5, kappaLogSd: 0.35, sources: [hoeger] },
   'leg-isolation': { kappa: 27, alpha: 0.5, kappaLogSd: 0.4, sources: [pereira, hoeger] },
   'arm-isolation': { kappa: 30, alpha: 0.5, kappaLogSd: 0.35, sources: [hoeger] },

@@ -37,6 +37,7 @@ export type {
   StrengthPosterior,
   StrengthPrior,
 } from './StrengthPosterior.ts';
+export { type SetContribution, setContributions } from './setContributions.ts';
 export { shareForReps } from './shareForReps.ts';
 export { type StrengthNews, strengthAfter } from './strengthAfter.ts';
 export { strengthDrift } from './strengthDrift.ts';

@@ -30,6 +30,13 @@ export const repSources = {
     doi: '10.1519/JSC.0000000000003021',
     standing: 'verified',
   },
+  shimano: {
+    id: 'shimano-2006-verified-cell',
+    citation:
+      'Shimano T, Kraemer WJ, Spiering BA, et al. J Strength Cond Res 2006;20(4):819-823, as quoted by Cooke et al. 2019',
+    doi: '10.1519/R-18195.1',
+    standing: 'verified',
+  },
   pereira: {
     id: 'pereira-2007-knee-extension-speed',
     citation:

@@ -14,8 +14,8 @@ export interface StrengthNews {
 }
 
 /**
- * The belief brought up to date with later sets, or only with the days gone by: the same as
- * `strengthFrom` over all sets, at the price of the new ones.
+ * The belief brought up to date with later sets, or only with the days gone by: what `strengthFrom`
+ * says over all sets, within the error of the grid, at the price of the new ones.
  *
  * @throws RangeError for a set before the posterior's day or after today.
  * @example

@@ -1,7 +1,7 @@
 import type { LogDensity } from '../grid/Axis.ts';
 import { weightsOf } from '../grid/weightsOf.ts';
 import type { StrengthBelief, StrengthPosterior } from '../StrengthPosterior.ts';
-import type { BeliefState } from './foldSessions.ts';
+import type { BeliefState } from './BeliefState.ts';
 
 /** The working state of a stored posterior. */
 export function stateOf({
@@ -46,6 +46,7 @@ function logsOf({ lnMax, lnKappa, chances }: StrengthBelief): LogDensity {
   return { columns: lnMax, rows: lnKappa, logs };
 }
 
-function beliefOf({ columns, rows, logs }: LogDensity): StrengthBelief {
+/** Probabilities of a density. */
+export function beliefOf({ columns, rows, logs }: LogDensity): StrengthBelief {
   return { lnMax: columns, lnKappa: rows, chances: Array.from(weightsOf(logs)) };
 }

@@ -1,6 +1,7 @@
 import { evidenceModel } from '../evidenceModel.ts';
 import { normalBelow, normalDensity } from '../grid/normal.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
+import { failureReps } from './failureReps.ts';
 
 /** Probability (density) of what was seen, where failure has this mean and standard deviation. */
 export type Likelihood = (mean: number, spread: number) => number;
@@ -49,15 +50,7 @@ function plainLikelihood(reps: number, end: PerformedSet['end']): Plain {
     };
   }
   if (end.kind === 'reserve') {
-    const {
-      bias,
-      spread: base,
-      spreadPerRepLeft,
-      spreadPerRepAbove12,
-    } = evidenceModel.reserve.value;
-    const total = reps + end.repsLeft + bias;
-    const doubt =
-      base + spreadPerRepLeft * end.repsLeft + spreadPerRepAbove12 * Math.max(0, total - 12);
+    const { reps: total, doubt } = failureReps(reps, end.repsLeft);
     return {
       chance: (mean, spread) => {
         const both = Math.hypot(spread, doubt);

@@ -4,7 +4,8 @@ import { axisAround } from '../grid/axisAround.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
 import type { StrengthPrior } from '../StrengthPosterior.ts';
 import { vaguePrior } from '../vaguePrior.ts';
-import { type BeliefState, openDay } from './foldSessions.ts';
+import type { BeliefState } from './BeliefState.ts';
+import { openDay } from './openDay.ts';
 import type { Cells } from './planeAround.ts';
 
 /** The belief before any set; none when neither the prior nor a set says anything about the load. */

@@ -18,21 +18,23 @@ export function blur(
     side === 'columns' ? [1, density.rows.count, across] : [across, across, 1];
   const reach = (kernel.length - 1) / 2;
   const logs = new Float64Array(density.logs.length);
-  const line = new Float64Array(axis.count);
+  // one line of the plane with what lies beyond its ends, so that every cell is treated alike
+  const line = new Float64Array(axis.count + 2 * reach);
   let largest = Number.NEGATIVE_INFINITY;
   for (const log of density.logs) if (log > largest) largest = log;
   for (let index = 0; index < lines; index += 1) {
     const start = index * lineStride;
     for (let cell = 0; cell < axis.count; cell += 1) {
-      line[cell] = Math.exp((density.logs[start + cell * stride] as number) - largest);
+      line[reach + cell] = Math.exp((density.logs[start + cell * stride] as number) - largest);
+    }
+    if (beyond === 'hold') {
+      line.fill(line[reach] as number, 0, reach);
+      line.fill(line[reach + axis.count - 1] as number, reach + axis.count);
     }
     for (let cell = 0; cell < axis.count; cell += 1) {
       let sum = 0;
-      for (let offset = -reach; offset <= reach; offset += 1) {
-        const from = cell + offset;
-        const inside = Math.min(Math.max(from, 0), axis.count - 1);
-        if (from !== inside && beyond === 'empty') continue;
-        sum += (kernel[offset + reach] as number) * (line[inside] as number);
+      for (let tap = 0; tap < kernel.length; tap += 1) {
+        sum += (kernel[tap] as number) * (line[cell + tap] as number);
       }
       logs[start + cell * stride] = Math.log(Math.max(sum, 1e-300)) + largest;
     }
@@ -40,12 +42,14 @@ export function blur(
   return { ...density, logs };
 }
 
-/** Weights of a normal error in cells; below 0.6 cells three weights that keep its variance. */
-function kernelOf(cells: number, most: number): readonly number[] {
-  if (cells === 0) return [1];
-  if (cells < 0.6) return [(cells * cells) / 2, 1 - cells * cells, (cells * cells) / 2];
-  const reach = Math.min(Math.ceil(5 * cells), most);
-  const weights = Array.from({ length: 2 * reach + 1 }, (_, index) =>
+/** Weights of a normal error in cells, to 4 SD; below 0.6 cells three weights that keep its variance. */
+function kernelOf(cells: number, most: number): Float64Array {
+  if (cells === 0) return Float64Array.of(1);
+  if (cells < 0.6) {
+    return Float64Array.of((cells * cells) / 2, 1 - cells * cells, (cells * cells) / 2);
+  }
+  const reach = Math.min(Math.ceil(4 * cells), most);
+  const weights = Float64Array.from({ length: 2 * reach + 1 }, (_, index) =>
     Math.exp(-0.5 * ((index - reach) / cells) ** 2),
   );
   const sum = weights.reduce((total, weight) => total + weight, 0);

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import { kg, toKg } from '../load/index.ts';
+import { enduranceCurves } from './enduranceCurves.ts';
+import type { FindingReport, FindingTry } from './FindingStep.ts';
+import { findingProtocol } from './findingProtocol.ts';
+import { repsAtShare } from './repsAtShare.ts';
+
+const stack = Array.from({ length: 20 }, (_, index) => ({ load: kg(5 + 5 * index) }));
+const window = { minReps: 10, maxReps: 12 };
+
+const done = (load: number, reps: number, report: FindingReport): FindingTry => ({
+  load: kg(load),
+  reps,
+  report,
+});
+
+const ask = (tries: readonly FindingTry[], choices = stack, more = {}) =>
+  findingProtocol({
+    choices,
+    window,
+    secondsPerRep: 3,
+    curve: enduranceCurves.pull,
+    tries,
+    ...more,
+  });
+
+function next(tries: readonly FindingTry[]) {
+  const step = ask(tries);
+  if (step.kind !== 'try') throw new Error(step.kind);
+  return { ...step, kg: toKg(step.choice.load) };
+}
+
+describe('findingProtocol', () => {
+  it('starts with the lightest setting and 5 to 8 repetitions, whoever the lifter is', () => {
+    const step = next([]);
+    expect(step.kg).toBe(5);
+    expect(step.because).toBe('start-light');
+    expect(step.reps).toBeGreaterThanOrEqual(5);
+    expect(step.reps).toBeLessThanOrEqual(8);
+    expect(step.stopWithLeft).toBeGreaterThanOrEqual(2);
+  });
+
+  it('starts with the heaviest load at or under a low setting that is named', () => {
+    const step = ask([], stack, { startAt: kg(17) });
+    expect(step.kind === 'try' && step.choice.load).toBe(kg(15));
+    const lightest = ask([], stack, { startAt: kg(2) });
+    expect(lightest.kind === 'try' && lightest.choice.load).toBe(kg(5));
+  });
+
+  it('takes a large step after far too easy, at most to the double', () => {
+    const step = next([done(10, 8, 'far-too-easy')]);
+    expect(step.because).toBe('large-step');
+    expect(step.kg).toBe(20);
+  });
+
+  it('takes a smaller step the less was left', () => {
+    const steps = ([20, 8, 4] as const).map((repsLeft) => {
+      const step = ask([done(20, 8, { repsLeft })]);
+      return 'choice' in step
+        ? toKg(step.choice.load)
+        : 'load' in step
+          ? toKg(step.load.choice.load)
+          : 0;
+    });
+    expect(steps).toEqual([...steps].sort((a, b) => b - a));
+  });
+
+  it('goes down after poor form, and never back to a load that was failed', () => {
+    const broke = next([done(40, 4, 'form-broke')]);
+    expect(broke.because).toBe('down');
+    expect(broke.kg).toBeLessThan(40);
+    const later = ask([done(40, 4, 'form-broke'), done(broke.kg, 8, { repsLeft: 6 })]);
+    const load =
+      'choice' in later ? later.choice.load : 'load' in later ? later.load.choice.load : kg(99);
+    expect(load).toBeLessThan(kg(40));
+  });
+
+  it('finds the load in three or four sets from reports that leave out one repetition', () => {
+    // by the rep curve with a one-rep max of 60 kg and kappa 46
+    const toFailure = (load: number) =>
+      Math.round(repsAtShare(load / 60, { kappa: 46, alpha: 0.5 }));
+    const tries: FindingTry[] = [];
+    let step = ask(tries, stack, { startAt: kg(15) });
+    while (step.kind === 'try') {
+      const load = toKg(step.choice.load);
+      const reps = Math.min(step.reps, toFailure(load) - step.stopWithLeft);
+      const repsLeft = Math.max(0, toFailure(load) - reps - 1);
+      tries.push(done(load, reps, repsLeft > 20 ? 'far-too-easy' : { repsLeft }));
+      step = ask(tries, stack, { startAt: kg(15) });
+    }
+    expect(tries.length).toBeGreaterThanOrEqual(3);
+    expect(tries.length).toBeLessThanOrEqual(4);
+    if (step.kind === 'all-too-heavy' || step.kind === 'no-loads') throw new Error(step.kind);
+    const given = toFailure(toKg(step.load.choice.load));
+    // no setting falls inside: 45 kg give 14 and 50 kg give 9 repetitions
+    expect([9, 14]).toContain(given);
+  });
+
+  it('uses no more than four sets', () => {
+    const easy = [5, 10, 20, 40].map((load) => done(load, 8, 'far-too-easy'));
+    const step = ask(easy);
+    expect(step.kind).toBe('start-and-learn');
+    if (step.kind !== 'start-and-learn') return;
+    expect(step.load.choice.load).toBe(kg(50)); // at most a quarter above what was tried
+    expect(step.load.doubts).toContain('floor-only');
+    expect(() => ask([], stack, { mostTries: 5 })).toThrow(/mostTries/);
+  });
+
+  it('stops early when fewer sets are wanted', () => {
+    expect(ask([done(5, 8, 'far-too-easy')], stack, { mostTries: 1 }).kind).toBe('start-and-learn');
+  });
+
+  it('names a stack whose lightest setting is too heavy, and an empty one', () => {
+    expect(ask([done(5, 2, 'failed')]).kind).toBe('all-too-heavy');
+    expect(ask([], []).kind).toBe('no-loads');
+  });
+});
