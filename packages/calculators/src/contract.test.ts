@@ -14,14 +14,11 @@ import { joinRows, rowTexts } from './fields/rowTexts.ts';
 import { findCalculator } from './findCalculator.ts';
 import { loadCalculator } from './loadCalculator.ts';
 import { renderCalculator } from './renderCalculator.tsx';
-import { jsonInputs, nastyTexts } from './testing/fieldValues.ts';
+import { jsonInputs, LEAKS, nastyTexts } from './testing/fieldValues.ts';
 import { runSnippet } from './testing/runSnippet.ts';
 import { snippetTypeErrors } from './testing/snippetTypeErrors.ts';
 import { structureFaults } from './testing/structureFaults.ts';
 import { words } from './words.ts';
-
-/** Words that give away a number or value that was never there. */
-const LEAKS = /\b(NaN|undefined|Infinity|\[object)\b/;
 
 describe('the list of calculators', () => {
   it('has unique ids that make addresses', () => {
@@ -241,10 +238,14 @@ interface Beyond {
 
 function beyondLimits(calculator: Calculator): readonly Beyond[] {
   return Object.entries(calculator.fields).flatMap(([name, field]) =>
-    field.kind === 'rows'
-      ? beyondInRows(field).map((beyond) => ({ ...beyond, name }))
-      : beyondScalar(field).map((beyond) => ({ ...beyond, name })),
+    beyondField(field).map((beyond) => ({ ...beyond, name })),
   );
+}
+
+function beyondField(field: Field): readonly Omit<Beyond, 'name'>[] {
+  if (field.kind === 'rows') return beyondInRows(field);
+  if (field.kind !== 'many') return beyondScalar(field);
+  return [{ text: 'none-of-these', says: field.options[0]?.id ?? '' }];
 }
 
 function beyondScalar(field: ScalarField): readonly Omit<Beyond, 'name'>[] {
@@ -266,6 +267,8 @@ function beyondScalar(field: ScalarField): readonly Omit<Beyond, 'name'>[] {
       ];
     case 'choice':
       return [{ text: 'none-of-these', says: field.options[0]?.id ?? '' }];
+    case 'text':
+      return [{ text: 'x'.repeat(field.maxLength + 1), says: `at most ${field.maxLength}` }];
     case 'tempo':
       return [{ text: '0-9-0-0', says: 'a pause alone is a hold and no repetition' }];
   }

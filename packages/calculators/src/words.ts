@@ -12,7 +12,11 @@ export const words = {
       `Write the lowest and the highest count, both ${range}, such as 6-10.`,
     upsideDown: (low: number, high: number) =>
       `The first count must not be above the second. Did you mean ${high}-${low}?`,
-    choice: (ids: readonly string[]) => `Choose one of: ${ids.join(', ')}.`,
+    choice: (ids: readonly string[]) =>
+      ids.length <= 12
+        ? `Choose one of: ${ids.join(', ')}.`
+        : `Choose one of the list: ${ids.slice(0, 3).join(', ')} and ${ids.length - 3} more.`,
+    long: (maxLength: number) => `Write at most ${maxLength} characters.`,
     empty: 'This one is needed. Write a value.',
     cells: (expected: number) => `This row is damaged: it needs ${expected} values.`,
     rows: (min: number, max: number, name: string) =>
@@ -44,6 +48,7 @@ export const words = {
     add: (row: string) => `Add a ${row.toLowerCase()}`,
     remove: (row: string, number: number) => `Remove ${row.toLowerCase()} ${number}`,
     part: (label: string, phase: string) => `${label}: ${phase}`,
+    noneFound: 'Nothing in the list has these words.',
   },
   more: {
     why: 'Why',

@@ -9,6 +9,8 @@ export interface Headline {
   readonly label: string;
   /** As it is read: `82.5`, `6-8`. */
   readonly value: string;
+  /** `value` is a name and not a number: it is set smaller and may take two lines. */
+  readonly isName?: true;
   readonly unit: string;
   /** The same in other words or another unit: `181.9 lb`. */
   readonly also?: string;
@@ -39,13 +41,20 @@ export interface NextLink {
   readonly carry: Readonly<Record<string, string>>;
 }
 
-/** A named outcome without a number. */
+/** A named outcome without a number. What else there is to say stands where a result has it. */
 export interface NoAnswer {
   readonly kind: 'none';
   /** Stable name: `bar-heavier-than-target`. */
   readonly reason: string;
+  /** What is answered with no; that there is no answer when it is left out. */
+  readonly label?: string;
   readonly headline: string;
   readonly message: string;
+  readonly cautions?: readonly Caution[];
+  readonly sources?: readonly Source[];
+  readonly next?: readonly NextLink[];
+  readonly view?: () => ComponentChildren;
+  readonly details?: () => ComponentChildren;
 }
 
 /** A result with everything that is shown with it. */

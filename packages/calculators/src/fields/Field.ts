@@ -63,7 +63,20 @@ export interface ChoiceField extends FieldFace {
   readonly remember?: string;
 }
 
-export type ScalarField = NumberField | LoadField | TempoField | WindowField | ChoiceField;
+/** Words as somebody wrote them, on one line. */
+export interface TextField extends FieldFace {
+  readonly kind: 'text';
+  readonly maxLength: number;
+  readonly default: string | null;
+}
+
+export type ScalarField =
+  | NumberField
+  | LoadField
+  | TempoField
+  | WindowField
+  | ChoiceField
+  | TextField;
 
 export type Columns = Readonly<Record<string, ScalarField>>;
 
@@ -80,7 +93,14 @@ export interface RowsField extends FieldFace {
   readonly default: readonly Readonly<Record<string, unknown>>[];
 }
 
-export type Field = ScalarField | RowsField;
+/** Any number of choices at once: what a place has, what hurts. */
+export interface ManyField extends FieldFace {
+  readonly kind: 'many';
+  readonly options: readonly { readonly id: string; readonly label: string }[];
+  readonly default: readonly string[];
+}
+
+export type Field = ScalarField | RowsField | ManyField;
 
 export type Fields = Readonly<Record<string, Field>>;
 
@@ -89,15 +109,18 @@ type KindValue = {
   load: LoadValue;
   tempo: Tempo;
   window: CountWindow;
+  text: string;
 };
 
 type Present<F extends Field> = F extends RowsField
   ? readonly InputOf<F['columns']>[]
   : F extends ChoiceField
     ? F['options'][number]['id']
-    : F['kind'] extends keyof KindValue
-      ? KindValue[F['kind']]
-      : never;
+    : F extends ManyField
+      ? readonly F['options'][number]['id'][]
+      : F['kind'] extends keyof KindValue
+        ? KindValue[F['kind']]
+        : never;
 
 /** The value a field gives once its text has been read. */
 export type ValueOf<F extends Field> = F extends { readonly optional: true }

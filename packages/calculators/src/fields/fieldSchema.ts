@@ -6,10 +6,17 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
 /** The schema of the value that `readField` gives, with the field's label and help in it. */
 export function fieldSchema(field: Field): JsonSchema {
   const face = { title: field.label, description: field.help };
-  const schema = field.kind === 'rows' ? rowsSchema(field) : scalarSchema(field);
+  const schema = schemaOf(field);
   return field.optional
     ? { ...face, anyOf: [schema, { type: 'null' }], default: field.default }
     : { ...face, ...schema, default: field.default };
+}
+
+function schemaOf(field: Field): JsonSchema {
+  if (field.kind === 'rows') return rowsSchema(field);
+  if (field.kind !== 'many') return scalarSchema(field);
+  const items = { enum: field.options.map(({ id }) => id) };
+  return { type: 'array', uniqueItems: true, items };
 }
 
 function rowsSchema(field: Extract<Field, { kind: 'rows' }>): JsonSchema {
@@ -56,5 +63,7 @@ function scalarSchema(field: ScalarField): JsonSchema {
     }
     case 'choice':
       return { enum: field.options.map((option) => option.id) };
+    case 'text':
+      return { type: 'string', maxLength: field.maxLength };
   }
 }

@@ -14,7 +14,10 @@ export function fieldText(field: Field, value: unknown): string {
       return windowText(value as CountWindow);
     case 'tempo':
     case 'choice':
+    case 'text':
       return value as string;
+    case 'many':
+      return (value as readonly string[]).join(',');
     case 'rows':
       return rowsText(field, value as RowsField['default']);
   }

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Field, LoadField, NumberField, RowsField, WindowField } from './Field.ts';
+import type {
+  Field,
+  LoadField,
+  ManyField,
+  NumberField,
+  RowsField,
+  TextField,
+  WindowField,
+} from './Field.ts';
 import { readField } from './readField.ts';
 
 const face = { label: 'Field', help: 'Help.' };
@@ -29,6 +37,13 @@ const load: LoadField = {
   step: { kg: 2.5, lb: 5 },
   default: { value: 60, unit: 'kg' },
 };
+const notes: TextField = { ...face, kind: 'text', maxLength: 12, default: null };
+const here: ManyField = {
+  ...face,
+  kind: 'many',
+  options: ['rack', 'cable', 'chair'].map((id) => ({ id, label: id })),
+  default: [],
+};
 const plates: RowsField = {
   ...face,
   kind: 'rows',
@@ -56,6 +71,9 @@ describe('readField', () => {
     [window, '8', { low: 8, high: 8 }],
     [load, '62,5', { value: 62.5, unit: 'kg' }],
     [load, '135 lbs', { value: 135, unit: 'lb' }],
+    [notes, ' no squats ', 'no squats'],
+    [here, '', []],
+    [here, 'chair, rack,rack', ['rack', 'chair']],
     [
       plates,
       '20kg_2~45lb_4',
@@ -84,6 +102,8 @@ describe('readField', () => {
       '6-31',
       'Write the lowest and the highest count, both from 1 to 30 reps, such as 6-10.',
     ],
+    [notes, 'no squats, no rows', 'Write at most 12 characters.'],
+    [here, 'rack,sofa', 'Choose one of: rack, cable, chair.'],
     [load, '301kg', 'This takes a value from 1 to 300 kg.'],
     [plates, '', 'Give at least 1 and at most 3 (plate).'],
     [plates, '20kg', 'Plate 1: This row is damaged: it needs 2 values.'],

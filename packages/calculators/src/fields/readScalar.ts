@@ -6,6 +6,7 @@ import { readChoice } from './readChoice.ts';
 import { readLoad } from './readLoad.ts';
 import { readNumber } from './readNumber.ts';
 import { readTempo } from './readTempo.ts';
+import { readText } from './readText.ts';
 import { readWindow } from './readWindow.ts';
 
 /** The value in the text of one field, `null` for an optional field left empty, or what would be right. */
@@ -24,5 +25,7 @@ export function readScalar(field: ScalarField, text: string, texts: Texts = {}):
       return readWindow(field, text);
     case 'choice':
       return readChoice(field, text);
+    case 'text':
+      return readText(field, text);
   }
 }

@@ -14,8 +14,14 @@ export function jsonInputs(calculator: Calculator): fc.Arbitrary<Json> {
 }
 
 function fieldValue(field: Field): fc.Arbitrary<unknown> {
-  const present = field.kind === 'rows' ? rowsValue(field) : scalarValue(field);
+  const present = presentValue(field);
   return field.optional ? fc.option(present) : present;
+}
+
+function presentValue(field: Field): fc.Arbitrary<unknown> {
+  if (field.kind === 'rows') return rowsValue(field);
+  if (field.kind === 'many') return fc.subarray(field.options.map(({ id }) => id));
+  return scalarValue(field);
 }
 
 function rowsValue(field: Extract<Field, { kind: 'rows' }>): fc.Arbitrary<unknown> {
@@ -56,6 +62,8 @@ function scalarValue(field: ScalarField): fc.Arbitrary<unknown> {
         .map(([a, b]) => ({ low: Math.min(a, b), high: Math.max(a, b) }));
     case 'choice':
       return fc.constantFrom(...field.options.map(({ id }) => id));
+    case 'text':
+      return fc.constantFrom('', 'squats', 'deadlift, shrugs', 'what the doctor wrote');
   }
 }
 
@@ -64,6 +72,9 @@ function hundredths(min: number, max: number): fc.Arbitrary<number> {
     .integer({ min: Math.ceil(min * 100), max: Math.floor(max * 100) })
     .map((value) => value / 100);
 }
+
+/** Words that give away a number or value that was never there. */
+export const LEAKS = /\b(NaN|undefined|Infinity|\[object)\b/;
 
 const NASTY = [
   '',
@@ -105,10 +116,15 @@ export function nastyTexts(calculator: Calculator): fc.Arbitrary<Record<string, 
         name,
         fc.oneof(
           { weight: 6, arbitrary: fc.constant(text) },
-          { weight: 2, arbitrary: fc.constantFrom(...NASTY) },
+          { weight: 2, arbitrary: fc.constantFrom(...nastyFor(calculator.fields[name])) },
           { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 30 }) },
         ),
       ]),
     ),
   );
+}
+
+/** A field of words is repeated on the page, so it is spared the words that give away a lost number. */
+function nastyFor(field: Field | undefined): readonly string[] {
+  return field?.kind === 'text' ? NASTY.filter((text) => !LEAKS.test(text)) : NASTY;
 }

@@ -2,9 +2,14 @@ import { compileFunction } from 'node:vm';
 import ts from 'typescript';
 
 const entries: Readonly<Record<string, () => Promise<object>>> = {
+  '@windlass/core/anatomy': () => import('@windlass/core/anatomy'),
   '@windlass/core/capacity': () => import('@windlass/core/capacity'),
   '@windlass/core/equipment': () => import('@windlass/core/equipment'),
+  '@windlass/core/exchange': () => import('@windlass/core/exchange'),
+  '@windlass/core/extension': () => import('@windlass/core/extension'),
   '@windlass/core/load': () => import('@windlass/core/load'),
+  '@windlass/core/pairing': () => import('@windlass/core/pairing'),
+  '@windlass/core/safety': () => import('@windlass/core/safety'),
   '@windlass/core/strength': () => import('@windlass/core/strength'),
   '@windlass/core/tempo': () => import('@windlass/core/tempo'),
   '@windlass/core/warmup': () => import('@windlass/core/warmup'),

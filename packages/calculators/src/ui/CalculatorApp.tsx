@@ -51,7 +51,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
         <div class="wl-work">
           <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
           <div class="wl-picture" data-of={calculator.id}>
-            {shown.kind === 'result' ? shown.view() : <p class="wl-soft">{words.result.noView}</p>}
+            {shown.view?.() ?? <p class="wl-soft">{words.result.noView}</p>}
           </div>
           <Form
             calculator={calculator}

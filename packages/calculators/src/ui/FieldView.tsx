@@ -1,6 +1,7 @@
 import type { Field } from '../fields/Field.ts';
 import type { FieldProblem } from '../fields/FieldProblem.ts';
 import type { ControlProps } from './FieldControl.ts';
+import { ManyControl } from './ManyControl.tsx';
 import { RowsControl } from './RowsControl.tsx';
 import { ScalarControl } from './ScalarControl.tsx';
 
@@ -25,20 +26,22 @@ export function FieldView({ field, ...rest }: FieldViewProps) {
   return (
     <fieldset class="wl-field" id={`${id}-group`} aria-describedby={`${id}-help`}>
       <legend class="wl-label">{field.label}</legend>
-      {field.kind === 'rows' ? (
-        <RowsControl field={field} {...control} />
-      ) : (
-        <ScalarControl field={field} {...control} />
-      )}
+      {groupControl(field, control)}
       {help}
     </fieldset>
   );
 }
 
-type OneInput = Exclude<Field, { kind: 'rows' | 'window' }>;
+function groupControl(field: Field, control: Omit<ControlProps<Field>, 'field'>) {
+  if (field.kind === 'rows') return <RowsControl field={field} {...control} />;
+  if (field.kind === 'many') return <ManyControl field={field} {...control} />;
+  return <ScalarControl field={field} {...control} />;
+}
+
+type OneInput = Exclude<Field, { kind: 'rows' | 'window' | 'many' }>;
 
 function isOneInput(field: Field): field is OneInput {
-  if (field.kind === 'rows' || field.kind === 'window') return false;
+  if (field.kind === 'rows' || field.kind === 'window' || field.kind === 'many') return false;
   return field.kind !== 'choice' || field.options.length > 4;
 }
 

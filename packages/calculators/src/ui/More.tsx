@@ -25,9 +25,9 @@ export function More({ shown, others, tools, ownLink }: MoreProps) {
           {words.address.unknown([...new Set(others.map(([name]) => name))].join(', '))}
         </p>
       )}
-      {shown.kind === 'result' && <CautionStrip cautions={shown.cautions} />}
-      {shown.kind === 'result' && shown.details()}
-      {shown.kind === 'result' && tools !== null && <NextLinks links={shown.next} tools={tools} />}
+      <CautionStrip cautions={shown.cautions ?? []} />
+      {shown.details?.()}
+      {tools !== null && <NextLinks links={shown.next ?? []} tools={tools} />}
       <div class="wl-actions wl-no-print">
         {tools !== null && (
           <CopyButton
@@ -41,7 +41,7 @@ export function More({ shown, others, tools, ownLink }: MoreProps) {
       </div>
       {shown.kind === 'result' && <WhyPanel why={shown.why} />}
       {shown.kind === 'result' && <CodeBlock code={shown.snippet} />}
-      {shown.kind === 'result' && <SourceList sources={shown.sources} />}
+      <SourceList sources={shown.sources ?? []} />
     </div>
   );
 }

@@ -13,10 +13,10 @@ export function ResultHead({ shown, isOld }: ResultHeadProps) {
   return (
     <div class="wl-head" role="status" data-old={isOld ? 'true' : undefined}>
       <p class="wl-head-label">
-        {shown.kind === 'result' ? shown.headline.label : words.result.none}
+        {shown.kind === 'result' ? shown.headline.label : (shown.label ?? words.result.none)}
       </p>
       {shown.kind === 'result' ? (
-        <p class="wl-number">
+        <p class={shown.headline.isName ? 'wl-number wl-name' : 'wl-number'}>
           <Value value={shown.headline.value} />{' '}
           <span class="wl-value-unit">{shown.headline.unit}</span>{' '}
           {isOld ? <OldMark /> : <span class="wl-also">{shown.headline.also}</span>}

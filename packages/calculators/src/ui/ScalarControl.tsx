@@ -3,8 +3,13 @@ import { ChoiceControl } from './ChoiceControl.tsx';
 import type { ControlProps } from './FieldControl.ts';
 import { LoadControl } from './LoadControl.tsx';
 import { NumberControl } from './NumberControl.tsx';
+import { SearchControl } from './SearchControl.tsx';
 import { TempoControl } from './TempoControl.tsx';
+import { TextControl } from './TextControl.tsx';
 import { WindowControl } from './WindowControl.tsx';
+
+/** More options than this are searched, not scrolled. */
+const MANY_OPTIONS = 24;
 
 /** The control for one value, by the kind of its field. */
 export function ScalarControl({ field, ...rest }: ControlProps<ScalarField>) {
@@ -18,6 +23,12 @@ export function ScalarControl({ field, ...rest }: ControlProps<ScalarField>) {
     case 'window':
       return <WindowControl field={field} {...rest} />;
     case 'choice':
-      return <ChoiceControl field={field} {...rest} />;
+      return field.options.length > MANY_OPTIONS && !rest.isBare ? (
+        <SearchControl field={field} {...rest} />
+      ) : (
+        <ChoiceControl field={field} {...rest} />
+      );
+    case 'text':
+      return <TextControl field={field} {...rest} />;
   }
 }

@@ -3,6 +3,7 @@ import { words } from '../words.ts';
 
 /** Where the figures come from, and how each was read. */
 export function SourceList({ sources }: { readonly sources: readonly Source[] }) {
+  if (sources.length === 0) return null;
   return (
     <section class="wl-panel">
       <h2 class="wl-heading">{words.more.sources}</h2>
