@@ -1,4 +1,5 @@
 import { barLoading } from './bar-loading/definition.ts';
+import { compareEquationsCalculator } from './compare-equations/definition.ts';
 import type { Calculator } from './contract/Calculator.ts';
 import { firstLoad } from './first-load/definition.ts';
 import { gymLoads } from './gym-loads/definition.ts';
@@ -13,5 +14,6 @@ export const calculators: readonly Calculator[] = [
   warmUpRamp,
   barLoading,
   gymLoads,
+  compareEquationsCalculator,
   tempoSeconds,
 ];

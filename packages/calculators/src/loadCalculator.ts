@@ -2,6 +2,8 @@ import type { Calculator } from './contract/Calculator.ts';
 
 const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'bar-loading': async () => (await import('./bar-loading/definition.ts')).barLoading,
+  'compare-equations': async () =>
+    (await import('./compare-equations/definition.ts')).compareEquationsCalculator,
   'first-load': async () => (await import('./first-load/definition.ts')).firstLoad,
   'gym-loads': async () => (await import('./gym-loads/definition.ts')).gymLoads,
   'load-for-window': async () =>
