@@ -12,6 +12,8 @@ const alias = [
 export default defineConfig({
   resolve: { alias },
   test: {
+    // Property tests and solvers take longer on a busy machine than any single assertion may.
+    testTimeout: 60_000,
     include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
   },
 });

@@ -13,10 +13,13 @@ import {
 } from './workspace.mjs';
 
 const scratch = mkdtempSync(join(tmpdir(), 'windlass-test-'));
-const quiet = { quiet: true };
+const quiet = { quiet: true, env: { NO_COLOR: '1' } };
 
 const checks = [
-  { name: 'lint', work: () => runBin('biome', ['ci', '--error-on-warnings', '.'], quiet) },
+  {
+    name: 'lint',
+    work: () => runBin('biome', ['ci', '--colors=off', '--error-on-warnings', '.'], quiet),
+  },
   { name: 'types of core', work: () => types('packages/core') },
   { name: 'build of the packages', work: () => build('calculators') },
   {

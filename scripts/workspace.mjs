@@ -19,7 +19,7 @@ export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const windows = process.platform === 'win32';
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 /** The package manager, with the version that the lock file was written by. */
-export const pnpm = `pnpm@${manifest.config.pnpm}`;
+const pnpm = `pnpm@${manifest.config.pnpm}`;
 const pinnedBin = join(root, 'node_modules', 'node', 'bin');
 
 /** A command that did not do its work; `message` says what to do about it. */

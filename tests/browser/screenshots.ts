@@ -13,7 +13,9 @@ mkdirSync(folder, { recursive: true });
 const site = await serveSite();
 const browser = await openBrowser();
 const map = readFileSync(join(root, 'site', 'dist', 'sitemap-0.xml'), 'utf8');
-const paths = [...map.matchAll(/<loc>[^<]*?:\/\/[^/<]+([^<]*)<\/loc>/g)].map(([, path]) => path ?? '/');
+const paths = [...map.matchAll(/<loc>[^<]*?:\/\/[^/<]+([^<]*)<\/loc>/g)].map(
+  ([, path]) => path ?? '/',
+);
 
 for (const colorScheme of ['light', 'dark'] as const) {
   for (const width of [390, 1280]) {

@@ -16,8 +16,12 @@ function run(program: string, ...args: readonly string[]) {
   return spawnSync(process.execPath, [join(examples, program), ...args], { encoding: 'utf8' });
 }
 
-function planFile(change: (plan: Record<string, never>) => unknown): string {
-  const plan = JSON.parse(readFileSync(join(boathouse, 'pull-day.json'), 'utf8'));
+interface PlanFile {
+  gym: Readonly<Record<string, unknown>>;
+}
+
+function planFile(change: (plan: PlanFile) => unknown): string {
+  const plan: PlanFile = JSON.parse(readFileSync(join(boathouse, 'pull-day.json'), 'utf8'));
   plan.gym = JSON.parse(readFileSync(join(boathouse, 'gym.json'), 'utf8'));
   const path = join(scratch, 'plan.json');
   writeFileSync(path, JSON.stringify(change(plan)));
@@ -57,7 +61,7 @@ describe('a broken plan file', () => {
       () =>
         planFile((plan) => ({
           ...plan,
-          gym: { ...(plan.gym as object), plates: [{ weight: '20', pieces: 2 }] },
+          gym: { ...plan.gym, plates: [{ weight: '20', pieces: 2 }] },
         })),
       'gym.plates.0.weight: Give the weight of one plate with its unit',
     ],

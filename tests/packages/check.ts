@@ -7,10 +7,11 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
-import { pnpm } from '../../scripts/workspace.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const root = dirname(dirname(here));
+const { config } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const pnpm = `pnpm@${config.pnpm}`;
 const scratch = mkdtempSync(join(tmpdir(), 'windlass-packages-'));
 let failed = false;
 

@@ -1,0 +1,104 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser } from './openBrowser.ts';
+import { serveSite } from './serveSite.ts';
+
+const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
+const map = readFileSync(join(dist, 'sitemap-0.xml'), 'utf8');
+const paths = [...map.matchAll(/<loc>[^<]*?:\/\/[^/<]+([^<]*)<\/loc>/g)].map(
+  ([, path]) => path ?? '/',
+);
+
+let site: Awaited<ReturnType<typeof serveSite>>;
+let browser: Browser;
+
+beforeAll(async () => {
+  [site, browser] = await Promise.all([serveSite(), openBrowser()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  site?.stop();
+});
+
+/** What a page must not do while it loads, noted as it happens. */
+function watch(page: Page): readonly string[] {
+  const faults: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error') faults.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
+  page.on('request', (request) => {
+    const url = new URL(request.url());
+    if (url.protocol.startsWith('http') && url.origin !== site.origin) {
+      faults.push(`request to ${url.origin}`);
+    }
+  });
+  return faults;
+}
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async () => {
+    const { axe: inPage } = globalThis as unknown as { axe: typeof axe };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await inPage.run(document, { runOnly: tags });
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`,
+    );
+  });
+  return found.map((words) => words.slice(0, 500));
+}
+
+describe('every page', () => {
+  it('is in the site map', () => {
+    expect(paths).toEqual(
+      expect.arrayContaining(['/', '/plan/', '/tools/', '/guides/', '/developers/']),
+    );
+    expect(paths.length).toBeGreaterThan(20);
+  });
+
+  it.each(paths)('%s loads quietly, is accessible, and fits a phone', async (path) => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    const faults = watch(page);
+    await page.goto(`${site.origin}${path}`, { waitUntil: 'networkidle' });
+    expect(await violations(page)).toEqual([]);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBe(0);
+    await page.setViewportSize({ width: 1280, height: 844 });
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await violations(page)).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it.each(paths.filter((path) => !path.startsWith('/developers/reference/')))(
+    '%s leads only to pages that exist',
+    async (path) => {
+      const page = await browser.newPage();
+      await page.goto(`${site.origin}${path}`);
+      const links = await page.$$eval('a[href]', (found) =>
+        found.map((link) => (link as HTMLAnchorElement).href),
+      );
+      const own = [
+        ...new Set(
+          links
+            .filter((href) => href.startsWith(site.origin))
+            .map((href) => href.split(/[#?]/)[0] ?? ''),
+        ),
+      ];
+      const missing: string[] = [];
+      for (const href of own) {
+        const { status } = await fetch(href);
+        if (status !== 200) missing.push(href);
+      }
+      expect(missing).toEqual([]);
+      await page.close();
+    },
+  );
+});
