@@ -21,6 +21,7 @@ export interface FindingTry {
   readonly report: FindingReport;
 }
 
+/** The search for a first load, as far as it has come. */
 export interface FindingQuestion<C extends HasLoad> {
   /** Every load that can be made. */
   readonly choices: readonly C[];

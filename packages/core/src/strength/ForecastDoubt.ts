@@ -13,6 +13,12 @@ export type ForecastDoubt =
   | 'ceiling-only'
   | 'prior-only';
 
+const ownReading: Source = {
+  id: 'windlass-choice',
+  citation: 'What the sets seen so far leave open',
+  standing: 'convention',
+};
+
 /** What each doubt means, in words for people, and what it rests on. */
 export const forecastDoubts: Readonly<
   Record<ForecastDoubt, { readonly reason: string; readonly source: Source }>
@@ -50,14 +56,19 @@ export const forecastDoubts: Readonly<
   },
   'floor-only': {
     reason: 'Every set stopped short of failure: the lifter may be stronger than the high end.',
-    source: evidenceModel.slip.source,
+    source: {
+      id: 'steele-2025-time-under-load',
+      citation:
+        'Steele J, Fisher J, Dettmann T. The effects of supervision on effort during resistance training (preprint): people stop at the target unless pushed, so a set at the target is a lower bound',
+      standing: 'verified',
+    },
   },
   'ceiling-only': {
     reason: 'No set gave a repetition: the lifter may be weaker than the low end.',
-    source: evidenceModel.slip.source,
+    source: ownReading,
   },
   'prior-only': {
     reason: 'No set has been seen yet.',
-    source: evidenceModel.slip.source,
+    source: ownReading,
   },
 };

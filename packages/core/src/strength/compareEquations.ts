@@ -21,6 +21,7 @@ export interface EquationSpread {
   readonly equations: number;
 }
 
+/** The equations side by side, or the single that needs none. */
 export type EquationComparison =
   /** One repetition to failure is the one-rep max, whatever an equation says. */
   | { readonly kind: 'single'; readonly oneRepMaxKg: number }

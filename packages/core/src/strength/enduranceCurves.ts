@@ -1,8 +1,6 @@
 import type { EnduranceClass } from '../anatomy/index.ts';
 import type { SourcedRepCurve } from './RepCurve.ts';
-import { repSources } from './repSources.ts';
-
-const { wolfe, richens, cooke, shimano, pereira, hoeger } = repSources;
+import { cooke, hoeger, pereira, richens, shimano, wolfe } from './repSources.ts';
 
 /**
  * The rep curve to start from for each kind of exercise, at 3 seconds a repetition.

@@ -1,4 +1,5 @@
 import type { Source } from '../basis/index.ts';
+import { evidenceFigures } from './evidenceFigures.ts';
 
 /** A figure of the evidence model and what it rests on. */
 interface Sourced<T> {
@@ -38,17 +39,17 @@ const choice = (citation: string): Source => ({
 /** How far a counted set can lie from the curve, and for which reasons. */
 export const evidenceModel = {
   /** Standard deviation of a repeated count: `base + perRep * reps`. */
-  repeat: { value: { base: 0.5, perRep: 0.045 }, source: mitter },
+  repeat: { value: evidenceFigures.repeat, source: mitter },
   /** Error of the curve's form, as a share of the count: `base`, and more per share below `from`. */
-  form: { value: { base: 0.05, from: 0.55, perShare: 0.6 }, source: fit },
+  form: { value: evidenceFigures.form, source: fit },
   /** People have so many more repetitions left than they say, give or take. */
   reserve: {
-    value: { bias: 0.95, spread: 0.7, spreadPerRepLeft: 0.25, spreadPerRepAbove12: 0.15 },
+    value: evidenceFigures.reserve,
     source: halperin,
   },
   /** Day-to-day standard deviation of ln(one-rep max): below the test-retest CV, median 4.2 %. */
   day: {
-    value: 0.025,
+    value: evidenceFigures.day,
     source: {
       id: 'grgic-2020',
       citation:
@@ -59,24 +60,24 @@ export const evidenceModel = {
   },
   /** Share of sets that were counted, loaded or noted wrongly, and how wide those lie. */
   slip: {
-    value: { share: 0.05, times: 4, anything: 0.005 },
+    value: evidenceFigures.slip,
     source: choice('One set in twenty may be off by several times the repeat error'),
   },
   /** Doubt of a known pace: in ln kappa per |ln(seconds / 3)|, and in the load per second off 3. */
   pace: {
-    value: { kappa: 0.12, load: 0.01, loadMost: 0.07, outsideKappa: 0.6 },
+    value: evidenceFigures.pace,
     source: choice(
       'Spread of the published pace exponents; slower single lifts are weaker by an unpublished amount (Wilk 2020)',
     ),
   },
   /** Doubt when nobody knows the pace: in ln kappa and in the load. */
   unknownPace: {
-    value: { kappa: 0.22, load: 0.03 },
+    value: evidenceFigures.unknownPace,
     source: choice('Unwatched sets run at about 2 to 4.5 s a repetition, put through the pace law'),
   },
   /** Doubt of a stated capacity, as a share of what is missing from 1. */
   capacity: {
-    value: 0.2,
+    value: evidenceFigures.capacity,
     source: choice('The capacity model misses published later sets by about a fifth of the loss'),
   },
 } as const satisfies Readonly<Record<string, Sourced<unknown>>>;

@@ -99,6 +99,16 @@ describe('forecastReps', () => {
     expect(forecastReps(floor, { load: kg(80), secondsPerRep: 3 }).doubts).toContain('floor-only');
   });
 
+  it('warns of a step to double the load instead of asking forty repetitions before it', () => {
+    // raises: 2.5 kg for many, to be ready for 5 kg by 8; a common equation says 46
+    const ready = believe([set(5, 8)]);
+    const { reps, doubts, share } = forecastReps(ready, { load: kg(2.5), secondsPerRep: 3 });
+    expect(share.likely).toBeLessThan(0.5);
+    expect(doubts).toEqual(['light-load', 'many-reps']);
+    expect(reps.low).toBeLessThan(25);
+    expect(reps.high).toBeGreaterThan(46);
+  });
+
   it('shows the load as a share of the one-rep max of today', () => {
     const { share } = forecastReps(learned, { load: kg(100), secondsPerRep: 3 });
     expect(share.low).toBeLessThan(share.likely);

@@ -33,6 +33,18 @@ export interface RepForecast {
  * @param set load above 0; seconds a repetition 0.2 to 120; capacity above 0 to 1, fresh when left out.
  * @param level probability that the bands hold, 0.01 to 0.999.
  * @throws RangeError outside these ranges.
+ * @example
+ * ```ts
+ * import { kg } from '@windlass/core/load';
+ * import { generalCurve, forecastReps, priorFor, strengthFrom } from '@windlass/core/strength';
+ * const belief = strengthFrom({
+ *   sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
+ *   prior: priorFor(generalCurve),
+ *   today: 0,
+ * });
+ * const set = { load: kg(90), secondsPerRep: 3 };
+ * belief.kind === 'posterior' && forecastReps(belief, set).reps.likely; // 9
+ * ```
  */
 export function forecastReps(
   posterior: StrengthPosterior,

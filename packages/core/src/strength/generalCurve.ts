@@ -1,5 +1,5 @@
 import type { SourcedRepCurve } from './RepCurve.ts';
-import { repSources } from './repSources.ts';
+import { nuzzo } from './repSources.ts';
 
 /**
  * The curve for a lift and a lifter nothing is known about, at 3 seconds a repetition. Its kappa
@@ -11,5 +11,5 @@ export const generalCurve: SourcedRepCurve = {
   kappa: 38.2,
   alpha: 0.5,
   kappaLogSd: 0.45,
-  sources: [repSources.nuzzo],
+  sources: [nuzzo],
 };

@@ -28,7 +28,6 @@ export { oneRepMaxKg } from './oneRepMaxKg.ts';
 export type { PerformedSet, SetConditions, SetEnd } from './PerformedSet.ts';
 export { type BelievedMax, priorFor } from './priorFor.ts';
 export type { RepCurve, SourcedRepCurve } from './RepCurve.ts';
-export { repSources } from './repSources.ts';
 export { repsAtShare } from './repsAtShare.ts';
 export type {
   Binding,

@@ -7,6 +7,17 @@ import type { StrengthPosterior } from './StrengthPosterior.ts';
  *
  * @param level probability that the band holds, 0.01 to 0.999.
  * @throws RangeError outside this range.
+ * @example
+ * ```ts
+ * import { kg } from '@windlass/core/load';
+ * import { generalCurve, kappaBand, priorFor, strengthFrom } from '@windlass/core/strength';
+ * const belief = strengthFrom({
+ *   sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
+ *   prior: priorFor(generalCurve),
+ *   today: 0,
+ * });
+ * belief.kind === 'posterior' && Math.round(kappaBand(belief).likely); // 38
+ * ```
  */
 export function kappaBand(posterior: StrengthPosterior, level = 0.8): Band {
   requireNumber('kappaBand', 'level', level, 0.01, 0.999);

@@ -55,6 +55,24 @@ const CAREFUL_BEFORE = 0.2;
  *
  * @throws RangeError for a window outside 1 to 200, a pace outside 0.2 to 120 s or a capacity
  * outside 0 to 1.
+ * @example
+ * ```ts
+ * import { kg } from '@windlass/core/load';
+ * import { generalCurve, loadForWindow, priorFor, strengthFrom } from '@windlass/core/strength';
+ * const belief = strengthFrom({
+ *   sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
+ *   prior: priorFor(generalCurve),
+ *   today: 0,
+ * });
+ * if (belief.kind !== 'posterior') throw new Error('no sets');
+ * const answer = loadForWindow({
+ *   posterior: belief,
+ *   choices: [90, 95, 100, 105].map((value) => ({ load: kg(value) })),
+ *   window: { minReps: 4, maxReps: 6 },
+ *   secondsPerRep: 3,
+ * });
+ * answer.kind === 'found' && answer.best.reps.likely; // 5
+ * ```
  */
 export function loadForWindow<C extends HasLoad>(question: WindowQuestion<C>): WindowAnswer<C> {
   const { window, secondsPerRep, level = 0.8, capacity = 1 } = question;

@@ -11,6 +11,17 @@ import type { StrengthPosterior } from './StrengthPosterior.ts';
  *
  * @param level probability that the band holds, 0.01 to 0.999.
  * @throws RangeError outside this range.
+ * @example
+ * ```ts
+ * import { kg } from '@windlass/core/load';
+ * import { generalCurve, oneRepMaxKg, priorFor, strengthFrom } from '@windlass/core/strength';
+ * const belief = strengthFrom({
+ *   sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
+ *   prior: priorFor(generalCurve),
+ *   today: 0,
+ * });
+ * belief.kind === 'posterior' && Math.round(oneRepMaxKg(belief).likely); // 112
+ * ```
  */
 export function oneRepMaxKg(
   posterior: StrengthPosterior,

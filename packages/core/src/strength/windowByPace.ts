@@ -19,6 +19,21 @@ export interface PaceAnswer<C extends HasLoad> {
  * @param keep the load that is kept.
  * @param paces seconds under load per repetition, 0.2 to 120 each.
  * @throws RangeError as `loadForWindow` and `forecastReps` do.
+ * @example
+ * ```ts
+ * import { kg } from '@windlass/core/load';
+ * import { generalCurve, windowByPace, priorFor, strengthFrom } from '@windlass/core/strength';
+ * const belief = strengthFrom({
+ *   sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
+ *   prior: priorFor(generalCurve),
+ *   today: 0,
+ * });
+ * if (belief.kind !== 'posterior') throw new Error('no sets');
+ * const choices = [80, 90, 100].map((value) => ({ load: kg(value) }));
+ * const window = { minReps: 5, maxReps: 7 };
+ * const [quick, slow] = windowByPace({ posterior: belief, choices, window }, { load: kg(90) }, [3, 7]);
+ * quick && slow && slow.kept.reps.likely < quick.kept.reps.likely; // true
+ * ```
  */
 export function windowByPace<C extends HasLoad>(
   question: Omit<WindowQuestion<C>, 'secondsPerRep'>,

@@ -1,6 +1,6 @@
 import { type Band, requireNumber } from '../basis/index.ts';
 import { type Load, toKg } from '../load/index.ts';
-import { evidenceModel } from './evidenceModel.ts';
+import { evidenceFigures } from './evidenceFigures.ts';
 import { generalCurve } from './generalCurve.ts';
 import { kappaAtTempo } from './kappaAtTempo.ts';
 import type { HasLoad } from './LoadChance.ts';
@@ -109,7 +109,7 @@ function bandOf(
   reps: number,
 ): Band {
   const likely = value(kappa, reps);
-  const { base, perRep } = evidenceModel.repeat.value;
+  const { base, perRep } = evidenceFigures.repeat;
   const slack = REACH * (base + perRep * reps);
   const ratios = [
     [

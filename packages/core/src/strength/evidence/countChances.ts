@@ -11,7 +11,7 @@ const MOST_REPS = 300;
 /**
  * Probabilities of failing after 0, 1, 2, … repetitions, over a belief.
  *
- * Cells with nearly the same mean are put together, with the variance of their means added to that
+ * Cells with nearly the same mean and spread are put together, with the variance of their means added to that
  * of the count, so that the sum over cells is done once and not for every count.
  */
 export function countChances(
@@ -24,7 +24,7 @@ export function countChances(
   forEachCount(conditions, plane, alpha, (cell, mean, spread) => {
     const weight = chances[cell] as number;
     if (weight < NEGLIGIBLE) return;
-    const key = binOf(mean);
+    const key = binOf(mean, spread);
     const bin = bins.get(key);
     if (bin === undefined) {
       bins.set(key, {
@@ -47,9 +47,9 @@ interface Bin {
   square: number;
 }
 
-/** Bins of a fifth of a repetition, growing with the count; one for all that cannot be lifted. */
-function binOf(mean: number): number {
-  return Math.floor(20 * Math.log1p(Math.max(mean, -4) / 5 + 0.81));
+/** Bins of a quarter of a repetition around none, growing to both sides, by a third of the spread. */
+function binOf(mean: number, spread: number): number {
+  return 64 * Math.floor(20 * Math.asinh(mean / 5)) + Math.floor(3 * Math.log(spread));
 }
 
 function spreadOut(bins: readonly Bin[]): readonly number[] {

@@ -1,5 +1,5 @@
 import { toKg } from '../../load/index.ts';
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import type { Plane } from '../grid/Axis.ts';
 import type { SetConditions } from '../PerformedSet.ts';
 import { paceDoubt } from './paceDoubt.ts';
@@ -17,10 +17,10 @@ export function forEachCount(
   visit: (cell: number, mean: number, spread: number) => void,
   grain = 0,
 ): void {
-  const { repeat, form } = evidenceModel;
+  const { repeat, form } = evidenceFigures;
   const { factor, kappaSd, loadSd } = paceDoubt(conditions.secondsPerRep);
   const left = conditions.capacity ?? 1;
-  const leftSd = evidenceModel.capacity.value * (1 - left);
+  const leftSd = evidenceFigures.capacity * (1 - left);
   const lnLoad = Math.log(toKg(conditions.load));
   const perLoadSd = Math.hypot(loadSd, grain);
   const columns = plane.columns.count;
@@ -34,12 +34,12 @@ export function forEachCount(
     const bent = Math.exp(-alpha * lnShare);
     const gain = (left - share) * bent;
     const slope = share * bent + alpha * gain;
-    const formSd = form.value.base + form.value.perShare * Math.max(0, form.value.from - share);
+    const formSd = form.base + form.perShare * Math.max(0, form.from - share);
     for (let row = 0; row < kappas.length; row += 1) {
       const kappa = kappas[row] as number;
       const mean = 1 + kappa * gain;
       const count = Math.max(mean, 0);
-      const repeatSd = repeat.value.base + repeat.value.perRep * count;
+      const repeatSd = repeat.base + repeat.perRep * count;
       const byLoad = kappa * slope * perLoadSd;
       const byKappa = (mean - 1) * kappaSd;
       const byForm = count * formSd;

@@ -1,4 +1,4 @@
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import type { Axis, LogDensity, Moments, Plane } from '../grid/Axis.ts';
 import { blur } from '../grid/blur.ts';
 import { momentsOf } from '../grid/momentsOf.ts';
@@ -75,7 +75,7 @@ function learnOn(
   alpha: number,
   averaged: 'all' | 'one-sided',
 ): Learned {
-  const day = evidenceModel.day.value;
+  const day = evidenceFigures.day;
   const prior = resample(before, plane);
   const logs = new Float64Array(prior.logs.length);
   for (const { set, chance } of seen) {

@@ -1,4 +1,4 @@
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import { tempoLaw } from '../tempoLaw.ts';
 
 /** What a pace does to kappa, and how much doubt it brings. */
@@ -15,10 +15,10 @@ export interface PaceDoubt {
 export function paceDoubt(secondsPerRep: number | undefined): PaceDoubt {
   const { referenceSeconds, exponent, rangeSeconds } = tempoLaw;
   if (secondsPerRep === undefined) {
-    const { kappa, load } = evidenceModel.unknownPace.value;
+    const { kappa, load } = evidenceFigures.unknownPace;
     return { factor: 1, kappaSd: kappa, loadSd: load };
   }
-  const { kappa, load, loadMost, outsideKappa } = evidenceModel.pace.value;
+  const { kappa, load, loadMost, outsideKappa } = evidenceFigures.pace;
   const stretch = secondsPerRep / referenceSeconds;
   const outside = secondsPerRep < rangeSeconds[0] || secondsPerRep > rangeSeconds[1];
   return {

@@ -1,4 +1,4 @@
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import type { Moments, Plane } from '../grid/Axis.ts';
 import { axisAround } from '../grid/axisAround.ts';
 
@@ -16,6 +16,6 @@ export function planeAround(
   { columns, rows }: { readonly columns: Moments; readonly rows: Moments },
   cells: Cells,
 ): Plane {
-  const today = { mean: columns.mean, sd: Math.hypot(columns.sd, evidenceModel.day.value) };
+  const today = { mean: columns.mean, sd: Math.hypot(columns.sd, evidenceFigures.day) };
   return { columns: axisAround(today, cells.columns), rows: axisAround(rows, cells.rows) };
 }

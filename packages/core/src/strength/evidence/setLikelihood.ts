@@ -1,4 +1,4 @@
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import { normalBelow, normalDensity } from '../grid/normal.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
 import { failureReps } from './failureReps.ts';
@@ -18,7 +18,7 @@ export type Likelihood = (mean: number, spread: number) => number;
 export function setLikelihood({ reps, end }: PerformedSet, slips: boolean): Likelihood {
   const plain = plainLikelihood(reps, end);
   if (!slips) return plain.chance;
-  const { share, times, anything } = evidenceModel.slip.value;
+  const { share, times, anything } = evidenceFigures.slip;
   const nothing = anything * plain.whenAnything;
   return (mean, spread) =>
     (1 - share) * plain.chance(mean, spread) +

@@ -1,4 +1,4 @@
-import { evidenceModel } from '../evidenceModel.ts';
+import { evidenceFigures } from '../evidenceFigures.ts';
 import type { LogDensity } from '../grid/Axis.ts';
 import { weightsOf } from '../grid/weightsOf.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
@@ -10,7 +10,7 @@ export function slipChance(set: PerformedSet, belief: LogDensity, alpha: number)
   const weights = weightsOf(belief.logs);
   const right = setLikelihood(set, false);
   const any = setLikelihood(set, true);
-  const share = 1 - evidenceModel.slip.value.share;
+  const share = 1 - evidenceFigures.slip.share;
   let sum = 0;
   forEachCount(set, belief, alpha, (cell, mean, spread) => {
     sum += (weights[cell] as number) * ((share * right(mean, spread)) / any(mean, spread));

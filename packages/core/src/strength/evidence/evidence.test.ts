@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import { kg } from '../../load/index.ts';
+import type { PerformedSet, SetEnd } from '../PerformedSet.ts';
+import { bindingOf } from './bindingOf.ts';
+import { countBand } from './countBand.ts';
+import { failureReps } from './failureReps.ts';
+import { paceDoubt } from './paceDoubt.ts';
+import { driftOver } from './passDays.ts';
+import { sessionsOf } from './sessionsOf.ts';
+import { setLikelihood } from './setLikelihood.ts';
+import { surpriseOf } from './surpriseOf.ts';
+
+const set = (reps: number, end: SetEnd = { kind: 'failure' }, day = 0): PerformedSet => ({
+  load: kg(50),
+  reps,
+  end,
+  day,
+});
+
+describe('setLikelihood', () => {
+  it('shares 1 among all counts, none done among them', () => {
+    for (const [mean, spread] of [
+      [6, 0.8],
+      [0.3, 0.6],
+      [20, 3],
+    ] as const) {
+      let sum = 0;
+      for (let reps = 0; reps < 80; reps += 1) sum += setLikelihood(set(reps), false)(mean, spread);
+      expect(sum).toBeCloseTo(1, 6);
+    }
+  });
+
+  it('reads a stop at the target as everything beyond', () => {
+    // half a repetition over 8 + 1 - 0.5 at spread 1: a normal below 0.5
+    const chance = setLikelihood(set(8, { kind: 'more', atLeast: 1 }), false)(9, 1);
+    expect(chance).toBeCloseTo(0.691462, 5);
+  });
+
+  it('never rules a set out when slips are taken in', () => {
+    const far = setLikelihood(set(5), true)(60, 1);
+    expect(far).toBeCloseTo(0.005 / 60, 6);
+    expect(setLikelihood(set(5), false)(60, 1)).toBeLessThan(1e-100);
+  });
+});
+
+describe('failureReps', () => {
+  it('adds the 0.95 that people leave out, with doubt that grows', () => {
+    expect(failureReps(8, 3)).toEqual({ reps: 11.95, doubt: 0.7 + 0.75 });
+    // 10 + 4 + 0.95 is 2.95 above 12
+    expect(failureReps(10, 4).doubt).toBeCloseTo(0.7 + 1 + 0.15 * 2.95, 12);
+  });
+});
+
+describe('paceDoubt', () => {
+  it('has none at the reference pace and much outside 2 to 10 seconds', () => {
+    expect(paceDoubt(3)).toEqual({ factor: 1, kappaSd: 0, loadSd: 0 });
+    expect(paceDoubt(12).kappaSd).toBeGreaterThan(0.6);
+    expect(paceDoubt(6).kappaSd).toBeCloseTo(0.12 * Math.log(2), 12);
+    expect(paceDoubt(30).loadSd).toBe(0.07);
+  });
+});
+
+describe('driftOver', () => {
+  it('loses nothing in two weeks and more the longer a layoff lasts', () => {
+    expect(driftOver({ days: 14, trained: false }).loss).toBe(0);
+    const losses = [14, 15, 42, 70, 210, 400].map(
+      (days) => driftOver({ days, trained: false }).loss,
+    );
+    expect(losses).toEqual([...losses].sort((a, b) => a - b));
+    // 0.35 * (1 - exp(-28 / 100)) and 0.35 * (1 - exp(-196 / 100))
+    expect(losses[2]).toBeCloseTo(0.0855, 4);
+    expect(losses[4]).toBeCloseTo(0.3007, 4);
+  });
+
+  it('loses nothing over a break that was trained through, and is in doubt all the same', () => {
+    const drift = driftOver({ days: 100, trained: true });
+    expect(drift.loss).toBe(0);
+    expect(drift.maxSd).toBeCloseTo(Math.sqrt(0.012), 12);
+  });
+
+  it('adds no more doubt of endurance after half a year', () => {
+    expect(driftOver({ days: 180, trained: true }).kappaSd).toBe(
+      driftOver({ days: 900, trained: true }).kappaSd,
+    );
+  });
+});
+
+describe('sessionsOf', () => {
+  it('puts sets of a whole day together, earliest day first', () => {
+    const sessions = sessionsOf([
+      set(5, undefined, 9.9),
+      set(6, undefined, 2),
+      set(7, undefined, 9.1),
+    ]);
+    expect(sessions.map(({ day, sets }) => [day, sets.map(({ reps }) => reps)])).toEqual([
+      [2, [6]],
+      [9, [5, 7]],
+    ]);
+  });
+});
+
+describe('bindingOf', () => {
+  it('keeps what was bound and adds the other side', () => {
+    const more: SetEnd = { kind: 'more', atLeast: 1 };
+    expect(bindingOf([], 'prior-only')).toBe('prior-only');
+    expect(bindingOf([set(8, more)], 'prior-only')).toBe('floor-only');
+    expect(bindingOf([set(0)], 'prior-only')).toBe('ceiling-only');
+    expect(bindingOf([set(0)], 'floor-only')).toBe('both-sides');
+    expect(bindingOf([], 'both-sides')).toBe('both-sides');
+    expect(bindingOf([set(5, { kind: 'reserve', repsLeft: 2 })], 'prior-only')).toBe('both-sides');
+  });
+});
+
+describe('surpriseOf', () => {
+  const chances = [0, 0.1, 0.2, 0.4, 0.2, 0.1];
+
+  it('is the probability of an outcome as far out, both sides together', () => {
+    expect(surpriseOf(set(5), chances)).toBeCloseTo(0.2, 12);
+    expect(surpriseOf(set(2), chances)).toBeCloseTo(0.6, 12);
+    expect(surpriseOf(set(3), chances)).toBe(1);
+    expect(surpriseOf(set(2, { kind: 'more', atLeast: 2 }), chances)).toBeCloseTo(0.3, 12);
+  });
+});
+
+describe('countBand', () => {
+  it('holds at least its level in whole counts', () => {
+    expect(countBand([0, 0.1, 0.2, 0.4, 0.2, 0.1], 0.8)).toEqual({
+      low: 1,
+      likely: 3,
+      high: 4,
+      level: 0.8,
+    });
+    expect(countBand([1], 0.8)).toEqual({ low: 0, likely: 0, high: 0, level: 0.8 });
+  });
+});
