@@ -4,6 +4,7 @@ import type { Calculator } from './contract/Calculator.ts';
 import { firstLoad } from './first-load/definition.ts';
 import { gymLoads } from './gym-loads/definition.ts';
 import { loadForWindowCalculator } from './load-for-window/definition.ts';
+import { strengthFromSets } from './strength-from-sets/definition.ts';
 import { tempoSeconds } from './tempo-seconds/definition.ts';
 import { warmUpRamp } from './warm-up-ramp/definition.ts';
 
@@ -11,6 +12,7 @@ import { warmUpRamp } from './warm-up-ramp/definition.ts';
 export const calculators: readonly Calculator[] = [
   loadForWindowCalculator,
   firstLoad,
+  strengthFromSets,
   warmUpRamp,
   barLoading,
   gymLoads,

@@ -149,8 +149,9 @@ describe.each(calculators)('$id', (calculator) => {
   });
 
   it('refuses what is beyond a limit, and says what would be right', () => {
-    for (const { name, text, says } of beyondLimits(calculator)) {
-      const answer = calculator.answer({ ...visibleTexts(calculator, name), [name]: text });
+    for (const { name, text, says, column } of beyondLimits(calculator)) {
+      const whens = [calculator.fields[name]?.when, column?.when];
+      const answer = calculator.answer({ ...visibleTexts(calculator, whens), [name]: text });
       const problems = answer.kind === 'unreadable' ? (answer.problems[name] ?? []) : [];
       expect(problems.map(({ message }) => message).join(' '), `${name}: ${text}`).toContain(says);
     }
@@ -216,16 +217,18 @@ async function snippetAgrees({ snippet, headline }: ShownResult): Promise<void> 
   expect(printed.at(-1), snippet).toEqual([headline.exact]);
 }
 
-/** Texts with which a field is part of the form: the first one or two choices that show it. */
-function visibleTexts(calculator: Calculator, name: string): Record<string, string> {
-  const field = calculator.fields[name];
+/** Texts with which a field, or a column of it, is part of the form: the first one or two choices that show it. */
+function visibleTexts(
+  calculator: Calculator,
+  whens: readonly Field['when'][],
+): Record<string, string> {
   const choices = Object.entries(calculator.fields).flatMap(([other, choice]) =>
     choice.kind === 'choice' ? choice.options.map(({ id }) => ({ [other]: id })) : [],
   );
   const pairs = choices.flatMap((one) => choices.map((two) => ({ ...one, ...two })));
   return (
     [{}, ...choices, ...pairs].find((texts) =>
-      field?.when?.({ ...calculator.defaults, ...texts }),
+      whens.every((when) => when?.({ ...calculator.defaults, ...texts }) ?? true),
     ) ?? {}
   );
 }
@@ -234,6 +237,8 @@ interface Beyond {
   readonly name: string;
   readonly text: string;
   readonly says: string;
+  /** The column of a rows field that it is in. */
+  readonly column?: ScalarField;
 }
 
 function beyondLimits(calculator: Calculator): readonly Beyond[] {
@@ -281,6 +286,7 @@ function beyondInRows(field: Extract<Field, { kind: 'rows' }>): readonly Omit<Be
     beyondScalar(column).map(({ text, says }) => ({
       text: good.with(place, text).join('_'),
       says,
+      column,
     })),
   );
 }

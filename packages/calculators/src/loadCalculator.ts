@@ -8,6 +8,8 @@ const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'gym-loads': async () => (await import('./gym-loads/definition.ts')).gymLoads,
   'load-for-window': async () =>
     (await import('./load-for-window/definition.ts')).loadForWindowCalculator,
+  'strength-from-sets': async () =>
+    (await import('./strength-from-sets/definition.ts')).strengthFromSets,
   'tempo-seconds': async () => (await import('./tempo-seconds/definition.ts')).tempoSeconds,
   'warm-up-ramp': async () => (await import('./warm-up-ramp/definition.ts')).warmUpRamp,
 };

@@ -2,6 +2,7 @@ import { formatTempo } from '@windlass/core/tempo';
 import type { Certainty, Headline } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { loadText } from '../fields/fieldText.ts';
+import { inUnit } from '../shared/inUnit.ts';
 import { loadFace } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
@@ -9,7 +10,6 @@ import { computeEquations, type EquationsResult, MOST_REPS } from './compute.ts'
 import { EquationsDetails } from './details.tsx';
 import { exactOf } from './exactOf.ts';
 import { type EquationsInput, fields, groups } from './fields.ts';
-import { inUnit } from './inUnit.ts';
 import { snippet } from './snippet.ts';
 import { sourcesOf } from './sourcesOf.ts';
 import { EquationsView } from './view.tsx';

@@ -1,9 +1,9 @@
 import type { EquationAnswer, OneRepMaxEquation } from '@windlass/core/strength';
+import { inUnit } from '../shared/inUnit.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { EquationsResult } from './compute.ts';
 import type { EquationsInput } from './fields.ts';
-import { inUnit } from './inUnit.ts';
 import { said } from './words.ts';
 
 interface EquationsDetailsProps {

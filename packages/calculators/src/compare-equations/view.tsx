@@ -1,8 +1,8 @@
+import { inUnit } from '../shared/inUnit.ts';
 import { EquationChart } from '../ui/EquationChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
 import type { EquationsResult } from './compute.ts';
 import type { EquationsInput } from './fields.ts';
-import { inUnit } from './inUnit.ts';
 import { said } from './words.ts';
 
 interface EquationsViewProps {

@@ -5,20 +5,18 @@ import {
   reachableLoads,
 } from '@windlass/core/equipment';
 import {
-  enduranceCurves,
   type FindingQuestion,
   type FindingReport,
   type FindingStep,
   type FindingTry,
   findingProtocol,
-  generalCurve,
-  type SourcedRepCurve,
 } from '@windlass/core/strength';
 import { secondsPerRep } from '@windlass/core/tempo';
 import type { NoAnswer } from '../contract/Answer.ts';
 import type { Computed } from '../contract/Definition.ts';
 import { gearOf } from '../shared/gearFields.ts';
 import { movedLoad } from '../shared/gearLoad.ts';
+import { curveOf } from '../shared/liftField.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import type { FirstLoadInput } from './fields.ts';
 import { type TrialLoads, trialLoads } from './trialLoads.ts';
@@ -85,11 +83,6 @@ export function search(
 /** The load of the next set, trial or work. */
 export function loadOf(step: NextStep): ReachableLoad {
   return step.kind === 'try' ? step.choice : step.load.choice;
-}
-
-/** The rep curve to start from. */
-export function curveOf(lift: FirstLoadInput['lift']): SourcedRepCurve {
-  return lift === 'any' ? generalCurve : enduranceCurves[lift];
 }
 
 /** A choice of the form as the library takes it. */

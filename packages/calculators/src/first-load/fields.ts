@@ -1,6 +1,7 @@
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields, InputOf } from '../fields/Field.ts';
 import { gearFields } from '../shared/gearFields.ts';
+import { liftField } from '../shared/liftField.ts';
 import { unitField } from '../shared/unitField.ts';
 
 /** The form: no set done yet, the pulldown of the boathouse. */
@@ -67,23 +68,7 @@ export const fields = {
     layout: 'card',
     default: [],
   },
-  lift: {
-    kind: 'choice',
-    label: 'Kind of lift',
-    help: 'Small muscles lose repetitions faster as the load grows.',
-    options: [
-      { id: 'any', label: 'Not in this list' },
-      { id: 'pull', label: 'Pull: row, pulldown, chin-up' },
-      { id: 'press', label: 'Press with the arms' },
-      { id: 'squat', label: 'Squat, split squat' },
-      { id: 'leg-press', label: 'Leg press' },
-      { id: 'hinge', label: 'Hip hinge, deadlift' },
-      { id: 'leg-isolation', label: 'One joint of the leg' },
-      { id: 'arm-isolation', label: 'One joint of the arm' },
-      { id: 'trunk', label: 'Trunk' },
-    ],
-    default: 'pull',
-  },
+  lift: liftField,
   ...gearFields,
   gear: { ...gearFields.gear, default: 'stack' },
   show: unitField,

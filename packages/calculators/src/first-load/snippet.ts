@@ -3,6 +3,7 @@ import { formatTempo } from '@windlass/core/tempo';
 import { asCode, codeLine } from '../shared/asCode.ts';
 import { gearOf } from '../shared/gearFields.ts';
 import { ratioOf } from '../shared/gearLoad.ts';
+import { curveCode } from '../shared/liftField.ts';
 import { loadFace } from '../shared/loadWords.ts';
 import { type FirstLoadResult, loadOf, reportOf } from './compute.ts';
 import type { FirstLoadInput } from './fields.ts';
@@ -12,7 +13,7 @@ export function snippet(input: FirstLoadInput, { step, trial }: FirstLoadResult)
   const { equipment, use } = gearOf(input);
   const { lift, window, tries, tempo, show } = input;
   const convert = show === 'kg' ? 'toKg' : 'toLb';
-  const curve = lift === 'any' ? 'generalCurve' : 'enduranceCurves';
+  const curve = curveCode(lift);
   const ratio = ratioOf(input);
   const lines = tries.map(({ load, reps, felt }) => {
     const written = `loadFromValue(${codeLine(load)})`;
@@ -30,7 +31,7 @@ export function snippet(input: FirstLoadInput, { step, trial }: FirstLoadResult)
   const heaviest = toKg(trial.heaviest);
   return `import { reachableLoads } from '@windlass/core/equipment';
 import { ${uses.join(', ')} } from '@windlass/core/load';
-import { ${curve}, findingProtocol } from '@windlass/core/strength';
+import { ${curve.name}, findingProtocol } from '@windlass/core/strength';
 import { parseTempo, secondsPerRep } from '@windlass/core/tempo';
 
 const tempo = parseTempo('${formatTempo(tempo)}');
@@ -46,7 +47,7 @@ const step = findingProtocol({
   ),
   window: { minReps: ${window.low}, maxReps: ${window.high} },
   secondsPerRep: secondsPerRep(tempo.value.tempo),
-  curve: ${lift === 'any' ? curve : `${curve}[${codeLine(lift)}]`},
+  curve: ${curve.code},
   tries: [${lines.length > 0 ? `\n${lines.join('')}  ` : ''}],
 });
 if (step.kind === 'no-loads' || step.kind === 'all-too-heavy') throw new Error(step.kind);

@@ -1,4 +1,5 @@
 import { formatNumber } from './formatNumber.ts';
+import { roundTicks } from './roundTicks.ts';
 
 /** One value on the axis. */
 export interface EquationRow {
@@ -71,23 +72,13 @@ export function EquationChart({ rows, band, bandLabel, says }: EquationChartProp
         );
       })}
       <path class="wl-base" d={`M${left} ${BASE}H${RIGHT}`} />
-      {ticks(from, to).map((value) => (
+      {roundTicks(from, to).map((value) => (
         <text key={value} class="wl-tick" x={x(value)} y={BASE + 16} text-anchor="middle">
           {formatNumber(value, 2)}
         </text>
       ))}
     </svg>
   );
-}
-
-/** Three to six round values between two. */
-function ticks(from: number, to: number): readonly number[] {
-  const rough = (to - from) / 4;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = power * ([1, 2, 5, 10].find((times) => times * power >= rough) ?? 10);
-  const first = Math.ceil(from / step);
-  const last = Math.floor(to / step);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => (first + at) * step);
 }
 
 function round(value: number): number {
