@@ -21,13 +21,22 @@ export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readon
   return [
     `${ending} ${alone ?? ''}`.trim(),
     `${reasonWords[plan.reason]} It rests on ${basis.sets} ${basis.sets === 1 ? 'set' : 'sets'}, the last of ${basis.lastDate ?? 'no date'}.`,
-    ...plan.basis.passedOver.map(({ set, why }) => `Not used: the set of ${set.date}. ${why}`),
+    ...passedOverWords(basis.passedOver),
     ...work.doubts.map((doubt) => forecastDoubts[doubt].reason),
     ...[neighbour('One lighter', lighter), neighbour('One heavier', heavier)].filter(
       (words) => words !== undefined,
     ),
     ...lift.loads.notes.map(({ message }) => message),
   ];
+}
+
+/** How many sets were not used, by reason. */
+function passedOverWords(passedOver: PlannedLift['basis']['passedOver']): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const { why } of passedOver) counts.set(why, (counts.get(why) ?? 0) + 1);
+  return [...counts].map(
+    ([why, count]) => `Not used: ${count === 1 ? '1 set' : `${count} sets`}, ${why}.`,
+  );
 }
 
 const reasonWords: Readonly<Record<LoadReason, string>> = {
