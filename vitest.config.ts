@@ -6,6 +6,7 @@ const packages = fileURLToPath(new URL('packages', import.meta.url));
 /** Tests run on the sources of the packages, so they need no build. */
 const alias = [
   { find: /^@windlass\/(core|calculators)$/, replacement: `${packages}/$1/src/index.ts` },
+  { find: '@windlass/calculators/ui', replacement: `${packages}/calculators/src/ui/index.ts` },
   { find: /^@windlass\/core\/([a-z]+)$/, replacement: `${packages}/core/src/$1/index.ts` },
 ];
 
@@ -14,6 +15,7 @@ export default defineConfig({
   test: {
     // Property tests and solvers take longer on a busy machine than any single assertion may.
     testTimeout: 60_000,
-    include: ['packages/*/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
+    setupFiles: ['tests/setup/seedProperties.ts'],
+    include: ['{packages/*,site}/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
   },
 });
