@@ -33,7 +33,10 @@ export function EquationsView({ input: { show }, result }: EquationsViewProps) {
   );
 }
 
-/** A name that leaves room for the axis: `Reynolds 2006, 5RM`. */
+/** A name that leaves room for the axis, the lift left out: `Reynolds 2006, 5RM`. */
 function shortName(name: string): string {
-  return name.replace(' et al.', '').replace('High-school powerlifters', 'Powerlifters');
+  return name
+    .replace(' et al.', '')
+    .replace('High-school powerlifters', 'Powerlifters')
+    .replace(/,? (bench press|leg press|chest press|squat|deadlift)/, '');
 }

@@ -12,7 +12,7 @@ export interface TrialLoads {
 /** A step is at most twice the last load; a little beyond it shows what lies there. */
 const BEYOND = 2.2;
 /** Nobody needs finer steps to find a first load, and no phone is kept waiting. */
-const ENOUGH = 24;
+const ENOUGH = 16;
 
 /** The loads up to just over twice the heaviest that was tried; of very many, those of few pieces. */
 export function trialLoads(

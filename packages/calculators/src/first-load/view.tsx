@@ -13,6 +13,8 @@ interface FirstLoadViewProps {
 
 /** Four trial sets and the work set. */
 const PLACES = 5;
+/** While it goes on, the next column has somewhere to go. */
+const HEADROOM = 1.5;
 
 /** The search so far and its next set, as columns. */
 export function FirstLoadView({ input, result }: FirstLoadViewProps) {
@@ -20,24 +22,24 @@ export function FirstLoadView({ input, result }: FirstLoadViewProps) {
   const { show } = input;
   const next = loadOf(step).shown;
   const loads = input.tries.map(({ load }) => loadFromValue(load));
-  const heaviest = Math.max(next, ...loads);
+  const isTrial = step.kind === 'try';
+  const top = Math.max(next, ...loads) * (isTrial ? HEADROOM : 1);
   const label = (load: typeof next) => formatNumber(loadFace(load, show).exact, 1);
   const done = input.tries.map(({ reps, felt }, at) => {
     const load = loads[at] ?? next;
     return {
       label: label(load),
-      height: load / heaviest,
+      height: load / top,
       reps,
       note: feltWords(felt),
       isNext: false,
     };
   });
-  const isTrial = step.kind === 'try';
   const columns = [
     ...done,
     {
       label: label(next),
-      height: next / heaviest,
+      height: next / top,
       reps: isTrial ? step.reps : null,
       note: isTrial ? said.next : said.workSet,
       isNext: true,

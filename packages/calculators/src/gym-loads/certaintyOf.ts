@@ -4,6 +4,7 @@ import { formatNumber } from '../ui/formatNumber.ts';
 import type { GymResult } from './compute.ts';
 import type { GymInput } from './fields.ts';
 import type { LoadJump } from './loadJumps.ts';
+import { numberWords } from './numberWords.ts';
 import { said } from './words.ts';
 
 /** How near it comes, and how large the step above it is. */
@@ -33,13 +34,13 @@ function up({ show }: GymInput, { chosen }: GymResult): string {
   if (!step) return '';
   if (step.kind === 'none') return said.heaviestHere;
   const words = step.size === 'ordinary' ? said.nextUp : said.nextUpLarge;
-  return words(loadWords(step.to.shown, show), percentWords(step.percent));
+  return words(numberWords(step.to, show), percentWords(step.percent));
 }
 
 function allSteps({ show }: GymInput, { jumps, list }: GymResult): readonly string[] {
   const largest = largestOf(jumps);
   if (largest === undefined) return [said.onlyOne];
-  const names = [largest.from, largest.to].map(({ shown }) => loadWords(shown, show));
+  const names = [largest.from, largest.to].map((load) => numberWords(load, show));
   const over = jumps.filter(({ percent }) => percent > ORDINARY).length;
   return [
     said.largest(names[0] ?? '', names[1] ?? '', percentWords(largest.percent)),

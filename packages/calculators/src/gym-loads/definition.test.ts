@@ -127,8 +127,8 @@ describe('gym-loads, number and load moved', () => {
     const station = { gear: 'body', bodyWeight: '75kg', added: 'help', target: '30kg' };
     const { headline, certainty, why } = shown(station);
     expect(headline.exact).toBe(45);
-    expect(headline.also).toMatch(/-30\skg added/);
-    expect(certainty.says).toMatch(/Next up: -25\skg, 11\.1\s% more/);
+    expect(headline.also).toMatch(/−30\skg added/);
+    expect(certainty.says).toMatch(/Next up: 25\skg of help, 11\.1\s% more/);
     expect(why.steps[0]).toMatch(/1 × 75\skg − 30\skg = 45\skg/);
     const back = shown({ ...station, target: '45kg', wantedAs: 'moved' });
     expect(back.headline.exact).toBe(-30);

@@ -1,7 +1,6 @@
 import type { ReachableLoad, StepUp } from '@windlass/core/equipment';
 import { supportedBodyWeight } from '@windlass/core/exchange';
 import { loadFromValue, subtractLoad, toKg } from '@windlass/core/load';
-import { loadingWords } from '../shared/loadingWords.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { ORDINARY, percentWords } from './certaintyOf.ts';
@@ -9,6 +8,8 @@ import type { Chosen, GymResult } from './compute.ts';
 import { PUSH_UPS } from './equipmentOf.ts';
 import type { GymInput } from './fields.ts';
 import { countedAs } from './headlineOf.ts';
+import { madeOf } from './madeOf.ts';
+import { numberWords } from './numberWords.ts';
 import { runsWords } from './runsWords.ts';
 import { said } from './words.ts';
 
@@ -58,7 +59,7 @@ interface StepPanelProps {
 }
 
 function StepPanel({ input, chosen, up }: StepPanelProps) {
-  const name = (load: ReachableLoad) => loadWords(load.shown, input.show);
+  const name = (load: ReachableLoad) => numberWords(load, input.show);
   const isBeyond = up.size === 'beyond-repetitions';
   return (
     <section class="wl-panel">
@@ -93,9 +94,9 @@ function repsSentence(
   const sentence = said.reps(
     low ?? '',
     high ?? '',
-    loadWords(load.shown, show),
+    numberWords(load, show),
     goal,
-    loadWords(to.shown, show),
+    numberWords(to, show),
   );
   return reps.high > MOST_REPS ? `${sentence} ${said.tooMany}` : sentence;
 }
@@ -152,11 +153,13 @@ function LoadRow({ place, hasTwo, input, result }: LoadRowProps) {
   const before = list.loads[place - 1];
   if (!one) return null;
   const percent = before && before.load > 0 ? (100 * (one.load - before.load)) / before.load : null;
+  const number = numberWords(one, input.show);
+  const made = madeOf(input, one);
   return (
     <tr data-chosen={chosen?.place === place ? 'true' : undefined}>
       <th scope="row">
-        {loadWords(one.shown, input.show)}
-        <span class="wl-row-note">{loadingWords(one)}</span>
+        {number}
+        <span class="wl-row-note">{made === number ? '' : made}</span>
       </th>
       {hasTwo && <td class="wl-figure">{loadWords(one.load, input.show)}</td>}
       <td class="wl-figure">

@@ -1,8 +1,9 @@
 import { subtractLoad } from '@windlass/core/load';
 import type { Headline } from '../contract/Answer.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
-import { type Chosen, type GymResult, isByNumber } from './compute.ts';
+import { type GymResult, isByNumber } from './compute.ts';
 import type { GymInput } from './fields.ts';
+import { numberWords } from './numberWords.ts';
 import { said } from './words.ts';
 
 /** The one number: how many loads, or the load that answers the wish in the other of its two counts. */
@@ -33,14 +34,21 @@ export function headlineOf(input: GymInput, result: GymResult): Headline {
     return {
       label: said.fromNumber[counted](loadWords(shown, input.show)),
       ...loadFace(load.load, input.show),
-      also: said.numbers[kind](loadWords(load.shown, input.show)),
+      also: said.numbers[kind](signed(loadWords(load.shown, input.show))),
     };
   }
+  const face = loadFace(load.shown, input.show);
   return {
     label: said.toNumber[counted](loadWords(wish, input.show)),
-    ...loadFace(load.shown, input.show),
+    ...face,
+    value: signed(face.value),
     also: said.moves[kind](loadWords(load.load, input.show)),
   };
+}
+
+/** With a true minus. */
+function signed(words: string): string {
+  return words.replace('-', '\u2212');
 }
 
 type TwoCounts = keyof typeof said.fromNumber;
@@ -55,10 +63,5 @@ export function countedAs({ gear, added }: GymInput, { list }: GymResult): TwoCo
 /** `4 to 32 kg`, by the number on the equipment. */
 export function spanWords({ show }: GymInput, { list }: GymResult): string {
   const heaviest = list.loads.at(-1) ?? list.loads[0];
-  return said.span(loadWords(list.loads[0].shown, show), loadWords(heaviest.shown, show));
-}
-
-/** The count in which a chosen load is compared and named: its number, or what is moved. */
-export function nameOf(input: GymInput, result: GymResult, { load }: Pick<Chosen, 'load'>): string {
-  return loadWords(isByNumber(input, result.list) ? load.shown : load.load, input.show);
+  return said.span(numberWords(list.loads[0], show), numberWords(heaviest, show));
 }

@@ -1,12 +1,13 @@
 import type { ReachableLoad } from '@windlass/core/equipment';
-import { loadingWords } from '../shared/loadingWords.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { LoadStairs } from '../ui/LoadStairs.tsx';
 import { ORDINARY } from './certaintyOf.ts';
 import type { GymResult } from './compute.ts';
 import type { GymInput } from './fields.ts';
-import { spanWords } from './headlineOf.ts';
+import { countedAs, spanWords } from './headlineOf.ts';
+import { madeOf } from './madeOf.ts';
+import { numberWords } from './numberWords.ts';
 import { runsWords } from './runsWords.ts';
 import { said } from './words.ts';
 
@@ -25,12 +26,12 @@ export function GymView({ input, result }: GymViewProps) {
   const stairs = shown.map((one, at) => stairOf(one, shown[at - 1], one === chosen?.load, input));
   const heaviest = list.loads.at(-1)?.load || 1;
   const placeOf = (load: ReachableLoad | undefined) => Math.max(0, (load?.load ?? 0) / heaviest);
-  const names = shown.map(({ shown: number }) => loadWords(number, input.show));
+  const names = shown.map((one) => numberWords(one, input.show));
   return (
     <>
       <p class="wl-pieces">
         {chosen
-          ? loadingWords(chosen.load)
+          ? madeOf(input, chosen.load)
           : (runsWords(list.loads, input.show, 6) ?? spanWords(input, result))}
       </p>
       <LoadStairs
@@ -38,10 +39,20 @@ export function GymView({ input, result }: GymViewProps) {
         all={list.loads.map(placeOf)}
         from={placeOf(shown[0])}
         to={placeOf(shown.at(-1))}
+        end={endOf(input, result)}
         says={`${said.stairs(names.join(', '))} ${said.strip(spanWords(input, result))}`}
       />
     </>
   );
+}
+
+/** The heaviest load, by its number where the line begins at the number 0. */
+function endOf(input: GymInput, result: GymResult): string {
+  const { loads } = result.list;
+  const { shown, load } = loads.at(-1) ?? loads[0];
+  const counted = countedAs(input, result);
+  if (counted === null || counted === 'stack') return loadWords(shown, input.show);
+  return said.moves.body(loadWords(load, input.show));
 }
 
 function around({ list: { loads }, chosen, jumps }: GymResult): readonly ReachableLoad[] {

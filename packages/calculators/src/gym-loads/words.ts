@@ -28,7 +28,7 @@ export const said = {
   },
   moves: {
     stack: (load: string) => `${load} at the handle`,
-    machine: (load: string) => `${load} along the rail`,
+    machine: (load: string) => `${load} moved`,
     body: (load: string) => `${load} moved`,
   },
   numbers: {
@@ -38,6 +38,7 @@ export const said = {
   },
   exact: 'Exactly that.',
   off: (distance: string) => `${distance} what was asked for.`,
+  noPlates: 'no plates on it',
   platesOnly: 'Plates only: nobody knows what it weighs empty.',
   frictionLess: 'Friction is not in it.',
   range: (low: string, high: string) => `${low} to ${high}, as the position goes.`,

@@ -46,7 +46,7 @@ export function StrengthView({ input, result }: StrengthViewProps) {
       <p class="wl-pieces">
         {said.endurance(formatNumber(reps.low, 0), formatNumber(reps.high, 0))}
       </p>
-      <p class="wl-pieces-label">{said.chartLabel(input.show)}</p>
+      <p class="wl-pieces-label">{said.chartLabel(input.show, result.body !== null)}</p>
       <BeliefChart
         points={densityOf(belief).map(({ kg, height }) => ({ value: unit(kg), height }))}
         band={{ low: unit(max.low), likely: unit(max.likely), high: unit(max.high) }}

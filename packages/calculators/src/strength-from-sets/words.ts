@@ -17,8 +17,8 @@ export const said = {
   },
   endurance: (low: string, high: string) =>
     low === high ? `${low} reps at 80 % of it` : `${low} to ${high} reps at 80 % of it`,
-  chartLabel: (unit: string) =>
-    `What is believed of it, and what each set alone would say, in ${unit}`,
+  chartLabel: (unit: string, withBody: boolean) =>
+    `What is believed of it, and what each set alone would say, in ${unit}${withBody ? ', body and all' : ''}`,
   chart: (likely: string, low: string, high: string, sets: readonly string[]) =>
     `Belief about the one-rep max: highest near ${likely}, 8 of 10 between ${low} and ${high}. Each set alone: ${sets.join('; ')}.`,
   chartSet: (name: string, low: string, high: string) => `${name}, ${low} to ${high}`,

@@ -21,7 +21,7 @@ const RIGHT = 348;
 const TOP = 18;
 const BASE = 216;
 /** Drawing units of an average letter. */
-const LETTER = 5.7;
+const LETTER = 6;
 
 /** Values by name on one axis, over a band. What lies far out is named at the edge. */
 export function EquationChart({ rows, band, bandLabel, says }: EquationChartProps) {

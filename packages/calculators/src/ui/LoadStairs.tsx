@@ -12,10 +12,12 @@ export interface Stair {
 
 interface LoadStairsProps {
   readonly stairs: readonly Stair[];
-  /** Places of all loads on a line, 0 to 1, and which part of it the stairs show. */
+  /** Places of all loads on a line from 0 to the heaviest, 0 to 1, and which part the stairs show. */
   readonly all: readonly number[];
   readonly from: number;
   readonly to: number;
+  /** The heaviest load, for the end of the line. */
+  readonly end: string;
   readonly says: string;
 }
 
@@ -26,7 +28,7 @@ const STRIP = 192;
 const GAP = 8;
 
 /** The loads around one as stairs in true proportion, over a line with a mark for every load. */
-export function LoadStairs({ stairs, all, from, to, says }: LoadStairsProps) {
+export function LoadStairs({ stairs, all, from, to, end, says }: LoadStairsProps) {
   const width = Math.min(60, (WIDTH - GAP * (stairs.length - 1)) / Math.max(stairs.length, 1));
   const start = (WIDTH - stairs.length * (width + GAP) + GAP) / 2;
   const most = Math.max(...stairs.map(({ value }) => value)) || 1;
@@ -34,7 +36,7 @@ export function LoadStairs({ stairs, all, from, to, says }: LoadStairsProps) {
   const x = (place: number) => Math.round(4 + place * (WIDTH - 8));
   const marks = [...new Set(all.map((place) => x(place) + 0.5))];
   return (
-    <svg class="wl-stairs" viewBox={`0 0 ${WIDTH} 208`} role="img" aria-label={says}>
+    <svg class="wl-stairs" viewBox={`0 0 ${WIDTH} 216`} role="img" aria-label={says}>
       {stairs.map(({ label, value, isChosen }, place) => {
         const top = BASE - (Math.max(0, value) / most) * (BASE - TOP);
         return (
@@ -78,6 +80,12 @@ export function LoadStairs({ stairs, all, from, to, says }: LoadStairsProps) {
       )}
       <path class="wl-base" d={`M4 ${STRIP}H${WIDTH - 4}`} />
       <path class="wl-marks" d={marks.map((at) => `M${at} ${STRIP}v-9`).join('')} />
+      <text class="wl-tick" x="4" y={STRIP + 22}>
+        0
+      </text>
+      <text class="wl-tick" x={WIDTH - 4} y={STRIP + 22} text-anchor="end">
+        {end}
+      </text>
       <path class="wl-step-large" d={`M${x(from)} ${STRIP + 7}H${Math.max(x(to), x(from) + 2)}`} />
     </svg>
   );
