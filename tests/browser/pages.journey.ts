@@ -2,10 +2,9 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBrowser } from './openBrowser.ts';
-import { serveSite } from './serveSite.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { siteInBrowser } from './siteInBrowser.ts';
 
 const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
 const map = readFileSync(join(dist, 'sitemap-0.xml'), 'utf8');
@@ -18,16 +17,7 @@ const paths = mapped.filter(
   (path, index) => !path.startsWith('/developers/reference/') || index % 100 === 0,
 );
 
-let site: Awaited<ReturnType<typeof serveSite>>;
-let browser: Browser;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([serveSite(), openBrowser()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  site?.stop();
-});
+const here = siteInBrowser();
 
 /** What a page must not do while it loads, noted as it happens. */
 function watch(page: Page): readonly string[] {
@@ -38,7 +28,7 @@ function watch(page: Page): readonly string[] {
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('request', (request) => {
     const url = new URL(request.url());
-    if (url.protocol.startsWith('http') && url.origin !== site.origin) {
+    if (url.protocol.startsWith('http') && url.origin !== here.origin) {
       faults.push(`request to ${url.origin}`);
     }
   });
@@ -67,9 +57,9 @@ describe('every page', () => {
   });
 
   it.each(paths)('%s loads quietly, is accessible, and fits a phone', async (path) => {
-    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    const page = await here.browser.newPage({ viewport: { width: 390, height: 844 } });
     const faults = watch(page);
-    await page.goto(`${site.origin}${path}`, { waitUntil: 'networkidle' });
+    await page.goto(`${here.origin}${path}`, { waitUntil: 'networkidle' });
     expect(await violations(page)).toEqual([]);
     const overflow = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
@@ -85,15 +75,15 @@ describe('every page', () => {
   it.each(paths.filter((path) => !path.startsWith('/developers/reference/')))(
     '%s leads only to pages that exist',
     async (path) => {
-      const page = await browser.newPage();
-      await page.goto(`${site.origin}${path}`);
+      const page = await here.browser.newPage();
+      await page.goto(`${here.origin}${path}`);
       const links = await page.$$eval('a[href]', (found) =>
         found.map((link) => (link as HTMLAnchorElement).href),
       );
       const own = [
         ...new Set(
           links
-            .filter((href) => href.startsWith(site.origin))
+            .filter((href) => href.startsWith(here.origin))
             .map((href) => href.split(/[#?]/)[0] ?? ''),
         ),
       ];
