@@ -1,4 +1,5 @@
 // Serves the built site on this machine, with the headers a host should send, and opens the planner.
+import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -20,20 +21,15 @@ if (!Number.isInteger(first) || first < 0 || first > 65535) {
   process.exit(2);
 }
 
-const files = sirv(join(root, 'site', 'dist'), {
-  etag: true,
-  setHeaders: (response) => {
-    for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
-  },
-});
-const notFound = sirv(join(root, 'site', 'dist'), { single: '404.html' });
-const server = createServer((request, response) =>
+const site = join(root, 'site', 'dist');
+const notFound = readFileSync(join(site, '404.html'));
+const files = sirv(site, { etag: true });
+const server = createServer((request, response) => {
+  for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
   files(request, response, () => {
-    response.statusCode = 404;
-    request.url = '/404.html';
-    notFound(request, response, () => response.end('Not found'));
-  }),
-);
+    response.writeHead(404, { 'Content-Type': 'text/html;charset=utf-8' }).end(notFound);
+  });
+});
 
 listen(first);
 

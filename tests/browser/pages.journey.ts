@@ -56,6 +56,14 @@ describe('every page', () => {
     expect(paths.length).toBeGreaterThan(20);
   });
 
+  it('that does not exist is answered with 404 and a way on', async () => {
+    const page = await here.browser.newPage();
+    const response = await page.goto(`${here.origin}/tools/nothing-here/`);
+    expect(response?.status()).toBe(404);
+    expect(await page.getByRole('link', { name: /plan/i }).count()).toBeGreaterThan(0);
+    await page.close();
+  });
+
   it.each(paths)('%s loads quietly, is accessible, and fits a phone', async (path) => {
     const page = await here.browser.newPage({ viewport: { width: 390, height: 844 } });
     const faults = watch(page);
