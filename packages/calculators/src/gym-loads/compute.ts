@@ -42,8 +42,10 @@ export function computeGymLoads(input: GymInput): Computed<GymResult> {
   const inUse = equipmentOf(input);
   const list = reachableLoads(inUse.equipment, inUse.use);
   if (list.kind === 'none') {
-    const headline = input.gear === 'band' ? said.notKnown : said.noLoad;
-    return { kind: 'none', reason: list.reason, headline, message: list.message };
+    const { reason } = list;
+    return input.gear === 'band'
+      ? { kind: 'none', reason, headline: said.notKnown, message: said.band }
+      : { kind: 'none', reason, headline: said.noLoad, message: list.message };
   }
   const refused = helpTooLarge(input);
   if (refused) return refused;

@@ -99,7 +99,7 @@ describe('gym-loads, number and load moved', () => {
     const stack = { gear: 'stack', addOn: '2.5lb', target: '36.134kg' };
     const { headline } = shown(stack);
     expect(headline.exact).toBeCloseTo(18.06699, 5);
-    expect(headline.also).toMatch(/36\.13\skg on the stack/);
+    expect(headline.label).toMatch(/^With ≈\s36\.13\skg on the stack/);
     expect(details(stack)).toMatch(/0\.57 kg/);
     expect(details(stack)).toMatch(/Friction is not included/);
     const back = shown({ gear: 'stack', addOn: '', target: '20kg', wantedAs: 'moved' });

@@ -1,4 +1,4 @@
-import { subtractLoad } from '@windlass/core/load';
+import { formatLoad, type Load, subtractLoad, type Unit } from '@windlass/core/load';
 import type { Headline } from '../contract/Answer.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { type GymResult, isByNumber } from './compute.ts';
@@ -34,7 +34,7 @@ export function headlineOf(input: GymInput, result: GymResult): Headline {
     return {
       label: said.fromNumber[counted](loadWords(shown, input.show)),
       ...loadFace(load.load, input.show),
-      also: said.numbers[kind](signed(loadWords(load.shown, input.show))),
+      ...(kind === 'body' ? { also: said.added(signed(loadWords(load.shown, input.show))) } : {}),
     };
   }
   const face = loadFace(load.shown, input.show);
@@ -42,8 +42,13 @@ export function headlineOf(input: GymInput, result: GymResult): Headline {
     label: said.toNumber[counted](loadWords(wish, input.show)),
     ...face,
     value: signed(face.value),
-    also: said.moves[kind](loadWords(load.load, input.show)),
+    also: said.moves[kind](roughly(load.load, input.show)),
   };
+}
+
+/** To one decimal, where there is little room. */
+function roughly(load: Load, unit: Unit): string {
+  return formatLoad(load, { unit, maxDecimals: 1, markRounded: false });
 }
 
 /** With a true minus. */

@@ -4,6 +4,7 @@ const each = { '2': ', each hand', '1': ', one hand' } as const;
 export const said = {
   noLoad: 'No load',
   notKnown: 'Not known',
+  band: 'A band pulls harder the further it is stretched. Note which band it is and how far it is stretched, and count repetitions.',
   nothingLeft: 'Nothing left to lift',
   helped: (message: string, bodyWeight: string) => `${message} The body weighs ${bodyWeight}.`,
   makes: 'All in all this makes',
@@ -31,11 +32,7 @@ export const said = {
     machine: (load: string) => `${load} moved`,
     body: (load: string) => `${load} moved`,
   },
-  numbers: {
-    stack: (number: string) => `${number} on the stack`,
-    machine: (number: string) => `${number} of plates`,
-    body: (number: string) => `${number} added`,
-  },
+  added: (number: string) => `${number} added`,
   exact: 'Exactly that.',
   off: (distance: string) => `${distance} what was asked for.`,
   noPlates: 'no plates on it',

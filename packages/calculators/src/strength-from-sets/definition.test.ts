@@ -47,9 +47,23 @@ describe('strength-from-sets', () => {
     expect(details({ sets: one })).not.toMatch(/do not agree/);
   });
 
-  it('says that a set short of failure only gives a floor', () => {
-    const { certainty } = shown({ sets: set('60kg', 8, 'more') });
+  it('gives a floor, and no more, from sets that stopped at their target', () => {
+    // Nine reps at least with 60 kg: the published equations give 70 (Kemmler) to 78 kg (Wathen).
+    const { headline, certainty } = shown({ sets: set('60kg', 8, 'more') });
+    expect(headline.label).toBe('One-rep max, at least');
+    expect(headline.exact).toBeGreaterThan(60);
+    expect(headline.exact).toBeLessThan(70);
     expect(certainty.says).toMatch(/^No set went to failure/);
+  });
+
+  it('gives a ceiling from a single that failed', () => {
+    const { headline } = shown({ sets: set('60kg', 0) });
+    expect(headline.label).toBe('One-rep max, at most');
+    // The load that failed, give or take twice the day's form (a standard deviation of 2.5 %).
+    expect(Math.abs(headline.exact / 60 - 1)).toBeLessThan(0.05);
+  });
+
+  it('takes reps that were left as strength', () => {
     const left = bandOf({ sets: set('60kg', 8, '3') });
     const failed = bandOf({ sets: set('60kg', 8) });
     expect(left.likely).toBeGreaterThan(failed.likely);

@@ -44,13 +44,15 @@ export const strengthFromSets = defineCalculator({
 });
 
 function headlineOf(input: StrengthInput, result: StrengthResult): Headline {
-  const { as, band } = maxFace(input, result);
+  const { as, end, value, band } = maxFace(input, result);
   return {
-    label: said.label[as],
-    value: formatNumber(band.likely, band.high - band.low > WIDE ? 0 : 1),
+    label: said.label[as][end],
+    value: formatNumber(value, band.high - band.low > WIDE ? 0 : 1),
     unit: input.show,
-    ...(as === 'all' ? {} : { also: said.withBody(kgWords(result.max.likely, input)) }),
-    exact: band.likely,
+    ...(as === 'all' || end !== 'likely'
+      ? {}
+      : { also: said.withBody(kgWords(result.max.likely, input)) }),
+    exact: value,
   };
 }
 
@@ -58,10 +60,12 @@ function headlineOf(input: StrengthInput, result: StrengthResult): Headline {
 const WIDE = 3;
 
 function certaintyOf(input: StrengthInput, result: StrengthResult): Certainty {
-  const { belief, told } = result;
+  const { told } = result;
+  const { end, band } = maxFace(input, result);
+  if (end !== 'likely') return { kind: 'exact', says: said.binding[end] };
   const off = told.filter(({ disagrees }) => disagrees).length;
-  const says = off > 0 ? said.disagree(off) : said.binding[belief.binding];
-  return { kind: 'band', band: maxFace(input, result).band, unit: input.show, says };
+  const says = off > 0 ? said.disagree(off) : said.binding[end];
+  return { kind: 'band', band, unit: input.show, says };
 }
 
 function nextOf(input: StrengthInput): readonly NextLink[] {

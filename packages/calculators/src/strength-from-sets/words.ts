@@ -5,15 +5,30 @@ export const said = {
   nothingMoves:
     'Nothing moves here. Give a load above 0, or choose an exercise that lifts the body.',
   inSet: (number: number, message: string) => `Set ${number}: ${message}`,
-  label: { all: 'One-rep max', belt: 'On the belt for one rep', help: 'Help for one rep' },
+  label: {
+    all: {
+      likely: 'One-rep max',
+      low: 'One-rep max, at least',
+      high: 'One-rep max, at most',
+    },
+    belt: {
+      likely: 'On the belt for one rep',
+      low: 'On the belt for one rep, at least',
+      high: 'On the belt for one rep, at most',
+    },
+    help: {
+      likely: 'Help for one rep',
+      low: 'Help for one rep, at most',
+      high: 'Help for one rep, at least',
+    },
+  },
   withBody: (load: string) => `${load} with the body`,
   disagree: (count: number) =>
     count === 1 ? 'One set disagrees with the others.' : `${count} sets disagree with the others.`,
   binding: {
-    'prior-only': 'No set binds it yet.',
-    'floor-only': 'No set went to failure: stronger than the high end is possible.',
-    'ceiling-only': 'No rep was done: weaker than the low end is possible.',
-    'both-sides': 'The sets say how much at least and how much at most.',
+    likely: 'The sets say how much at least and how much at most.',
+    low: 'No set went to failure, so nobody knows how much more is there. With a chance of 99 in 100 it is more than this.',
+    high: 'No rep was done, so nobody knows how much less it is. With a chance of 19 in 20 it is less than this.',
   },
   endurance: (low: string, high: string) =>
     low === high ? `${low} reps at 80 % of it` : `${low} to ${high} reps at 80 % of it`,
