@@ -58,13 +58,21 @@ function onTree(tree: StackTree, plateCost: number): ChangeFinder {
 }
 
 function pairByPair(pieceCost: number): ChangeFinder {
+  const known = new Map<ReachableLoad, Map<ReachableLoad, number>>();
+  const pieces = (start: ReachableLoad, end: ReachableLoad): number => {
+    const ends = known.get(start) ?? new Map<ReachableLoad, number>();
+    known.set(start, ends);
+    const counted = ends.get(end) ?? changeLoading(start.loading, end.loading).pieces;
+    ends.set(end, counted);
+    return counted;
+  };
   return (from, costs, to) =>
-    to.map((way) =>
-      from
-        .map((start, index) => ({
-          cost: (costs[index] ?? 0) + pieceCost * changeLoading(start.loading, way.loading).pieces,
-          from: index,
-        }))
-        .reduce((a, b) => (b.cost < a.cost ? b : a)),
-    );
+    to.map((way) => {
+      let best = { cost: Number.POSITIVE_INFINITY, from: 0 };
+      for (const [index, start] of from.entries()) {
+        const cost = (costs[index] ?? 0) + pieceCost * pieces(start, way);
+        if (cost < best.cost) best = { cost, from: index };
+      }
+      return best;
+    });
 }
