@@ -31,6 +31,19 @@ const calculatorsApart: Plugin = {
   },
 };
 
+/** What a calculator fetches only when it is asked for stays a file of its own, too. */
+const fetchedLater = { 'past-failure-live': 'src/past-failure/live/LiveDialog.tsx' } as const;
+
+const laterApart: Plugin = {
+  name: 'later-apart',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\.\/live\/LiveDialog\.tsx$/ }, () => ({
+      path: './past-failure-live.js',
+      external: true,
+    }));
+  },
+};
+
 const shared = {
   format: 'esm',
   target: 'es2023',
@@ -68,6 +81,10 @@ export default defineConfig([
   },
   {
     ...forBrowsers,
-    entry: Object.fromEntries(ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`])),
+    entry: Object.fromEntries([
+      ...ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`]),
+      ...Object.entries(fetchedLater).map(([name, file]) => [`calculators/${name}`, file]),
+    ]),
+    esbuildPlugins: [laterApart],
   },
 ]);

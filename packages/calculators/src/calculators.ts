@@ -1,9 +1,12 @@
 import { barLoading } from './bar-loading/definition.ts';
 import { compareEquationsCalculator } from './compare-equations/definition.ts';
 import type { Calculator } from './contract/Calculator.ts';
+import { exchange } from './exchange/definition.ts';
 import { firstLoad } from './first-load/definition.ts';
 import { gymLoads } from './gym-loads/definition.ts';
 import { loadForWindowCalculator } from './load-for-window/definition.ts';
+import { pair } from './pair/definition.ts';
+import { pastFailure } from './past-failure/definition.ts';
 import { strengthFromSets } from './strength-from-sets/definition.ts';
 import { tempoSeconds } from './tempo-seconds/definition.ts';
 import { warmUpRamp } from './warm-up-ramp/definition.ts';
@@ -16,6 +19,9 @@ export const calculators: readonly Calculator[] = [
   warmUpRamp,
   barLoading,
   gymLoads,
+  pastFailure,
+  pair,
+  exchange,
   compareEquationsCalculator,
   tempoSeconds,
 ];

@@ -4,10 +4,13 @@ const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'bar-loading': async () => (await import('./bar-loading/definition.ts')).barLoading,
   'compare-equations': async () =>
     (await import('./compare-equations/definition.ts')).compareEquationsCalculator,
+  exchange: async () => (await import('./exchange/definition.ts')).exchange,
   'first-load': async () => (await import('./first-load/definition.ts')).firstLoad,
   'gym-loads': async () => (await import('./gym-loads/definition.ts')).gymLoads,
   'load-for-window': async () =>
     (await import('./load-for-window/definition.ts')).loadForWindowCalculator,
+  pair: async () => (await import('./pair/definition.ts')).pair,
+  'past-failure': async () => (await import('./past-failure/definition.ts')).pastFailure,
   'strength-from-sets': async () =>
     (await import('./strength-from-sets/definition.ts')).strengthFromSets,
   'tempo-seconds': async () => (await import('./tempo-seconds/definition.ts')).tempoSeconds,

@@ -3,9 +3,11 @@ import { type Address, decodeAddress } from '../address/decodeAddress.ts';
 import { asSearch, encodeAddress } from '../address/encodeAddress.ts';
 import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
 import type { Calculator } from '../contract/Calculator.ts';
+import type { Texts } from '../fields/Field.ts';
 import { words } from '../words.ts';
 import { Form } from './Form.tsx';
 import { More } from './More.tsx';
+import { NextLinks } from './NextLinks.tsx';
 import { ResultHead } from './ResultHead.tsx';
 
 export interface CalculatorAppProps {
@@ -17,7 +19,7 @@ export interface CalculatorAppProps {
    * the first render, so that served and first rendered markup agree.
    */
   readonly liveQuery?: () => string;
-  /** Told after every change: the query of the state, and what changed. */
+  /** Told after every change: the query of the state, and what changed; no name where several did. */
   readonly onStateChange?: (query: string, name: string, text: string) => void;
   /**
    * Address of the folder in which every calculator has a folder of its own; `../` when it is left
@@ -40,11 +42,20 @@ export function CalculatorApp(props: CalculatorAppProps) {
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;
   const shown = lastGood.current ?? fallback();
 
-  const setText = (name: string, text: string) => {
-    const next = { ...state, texts: { ...state.texts, [name]: text } };
-    setState(next);
-    onStateChange?.(encodeAddress(calculator, next.texts, next.others), name, text);
+  const change = (texts: Texts, name = '', text = '') => {
+    setState({ ...state, texts });
+    onStateChange?.(encodeAddress(calculator, texts, state.others), name, text);
   };
+  const setText = (name: string, text: string) =>
+    change({ ...state.texts, [name]: text }, name, text);
+  const next = (
+    <NextLinks
+      links={shown.next ?? []}
+      tools={tools}
+      own={calculator.id}
+      onTake={(carry) => change({ ...calculator.defaults, ...carry })}
+    />
+  );
   return (
     <div class="wl">
       <div class="wl-sheet">
@@ -52,6 +63,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
           <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
           <div class="wl-picture" data-of={calculator.id}>
             {shown.view?.() ?? <p class="wl-soft">{words.result.noView}</p>}
+            {shown.kind === 'none' && next}
           </div>
           <Form
             calculator={calculator}
@@ -64,6 +76,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
           shown={shown}
           others={state.others}
           tools={tools}
+          next={shown.kind === 'result' && next}
           ownLink={`${calculator.id}/${asSearch(encodeAddress(calculator, state.texts, state.others))}`}
         />
       </div>

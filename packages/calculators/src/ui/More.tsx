@@ -1,10 +1,10 @@
+import type { ComponentChildren } from 'preact';
 import type { OtherParameters } from '../address/encodeAddress.ts';
 import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
 import { words } from '../words.ts';
 import { CautionStrip } from './CautionStrip.tsx';
 import { CodeBlock } from './CodeBlock.tsx';
 import { CopyButton } from './CopyButton.tsx';
-import { NextLinks } from './NextLinks.tsx';
 import { SourceList } from './SourceList.tsx';
 import { WhyPanel } from './WhyPanel.tsx';
 
@@ -14,10 +14,12 @@ interface MoreProps {
   readonly tools: string | null;
   /** Address of this calculator and its state, inside `tools`. */
   readonly ownLink: string;
+  /** The ways on, where they are not shown beside the answer. */
+  readonly next: ComponentChildren;
 }
 
 /** All that follows from a result: cautions, details, reasons, ways on, and the same as code. */
-export function More({ shown, others, tools, ownLink }: MoreProps) {
+export function More({ shown, others, tools, ownLink, next }: MoreProps) {
   return (
     <div class="wl-more">
       {others.length > 0 && (
@@ -27,7 +29,7 @@ export function More({ shown, others, tools, ownLink }: MoreProps) {
       )}
       <CautionStrip cautions={shown.cautions ?? []} />
       {shown.details?.()}
-      {tools !== null && <NextLinks links={shown.next ?? []} tools={tools} />}
+      {next}
       <div class="wl-actions wl-no-print">
         {tools !== null && (
           <CopyButton

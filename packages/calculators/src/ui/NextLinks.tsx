@@ -4,12 +4,16 @@ import { words } from '../words.ts';
 
 interface NextLinksProps {
   readonly links: readonly NextLink[];
-  /** Address of the folder of all calculators. */
-  readonly tools: string;
+  /** Address of the folder of all calculators; `null` where there is none. */
+  readonly tools: string | null;
+  /** The calculator that is shown: a link to it changes its own inputs. */
+  readonly own: string;
+  readonly onTake: (carry: NextLink['carry']) => void;
 }
 
-/** The calculators that follow, with the values carried along in the address. */
-export function NextLinks({ links, tools }: NextLinksProps) {
+/** The ways on: other calculators with the values carried along, or other values for this one. */
+export function NextLinks({ links: all, tools, own, onTake }: NextLinksProps) {
+  const links = all.filter(({ calculator }) => calculator === own || tools !== null);
   if (links.length === 0) return null;
   return (
     <nav class="wl-panel" aria-label={words.more.next}>
@@ -17,9 +21,15 @@ export function NextLinks({ links, tools }: NextLinksProps) {
       <ul class="wl-links">
         {links.map(({ calculator, label, carry }) => (
           <li key={label}>
-            <a href={`${tools}${calculator}/${asSearch(new URLSearchParams(carry).toString())}`}>
-              {label}
-            </a>
+            {calculator === own ? (
+              <button type="button" onClick={() => onTake(carry)}>
+                {label}
+              </button>
+            ) : (
+              <a href={`${tools}${calculator}/${asSearch(new URLSearchParams(carry).toString())}`}>
+                {label}
+              </a>
+            )}
           </li>
         ))}
       </ul>

@@ -1,0 +1,73 @@
+import { exerciseSources } from '@windlass/core/anatomy';
+import type { Suggestion } from '@windlass/core/exchange';
+import type { NextLink } from '../contract/Answer.ts';
+import { defineCalculator } from '../contract/defineCalculator.ts';
+import { PROJECT_CHOICE } from '../shared/sources.ts';
+import { formatNumber } from '../ui/formatNumber.ts';
+import { computeExchange, type ExchangeResult } from './compute.ts';
+import { ExchangeDetails } from './details.tsx';
+import { fields, groups } from './fields.ts';
+import { labelOf } from './labelOf.ts';
+import { nameOf } from './nameOf.ts';
+import { snippet } from './snippet.ts';
+import { ExchangeView } from './view.tsx';
+import { said } from './words.ts';
+
+export const exchange = defineCalculator({
+  id: 'exchange',
+  title: 'Exchange an exercise',
+  question: 'Which exercise instead, and why?',
+  fields,
+  groups,
+  compute: computeExchange,
+  headline: (input, result) => {
+    const options = optionsOf(result);
+    const stays = staysAsItIs(result);
+    return {
+      label: stays ? said.stays : labelOf(input),
+      value: stays ? (result.exercise?.name ?? '') : options[0] ? nameOf(options[0]) : '',
+      isName: true,
+      unit: '',
+      also: said.more(stays ? options.length : options.length - 1),
+      exact: options.length,
+    };
+  },
+  certainty: (_, result) => ({
+    kind: 'exact',
+    says: reasonsOf(result).join(' ') || said.onlyRank,
+  }),
+  why: ({ wanted }, result) => ({
+    formula: wanted === 'exercise' ? said.formula : said.areaFormula,
+    steps: optionsOf(result).map((option) => said.rank(nameOf(option), formatNumber(option.score))),
+    restsOn: said.restsOn,
+  }),
+  cautions: (_, { cautions }) => cautions,
+  sources: () => [...exerciseSources.slice(0, 4), PROJECT_CHOICE],
+  next: (_, result) => nextLinks(optionsOf(result)[0]),
+  snippet,
+  view: (_, result) => ExchangeView({ result }),
+  details: (_, result) => ExchangeDetails({ result }),
+});
+
+function optionsOf({ setUps, others }: ExchangeResult): readonly Suggestion[] {
+  return [...setUps, ...others];
+}
+
+function staysAsItIs({ exercise, options }: ExchangeResult): boolean {
+  return exercise !== null && 'against' in options && options.against.length === 0;
+}
+
+function reasonsOf(result: ExchangeResult): readonly string[] {
+  if (staysAsItIs(result)) return [];
+  return (
+    optionsOf(result)[0]
+      ?.reasonsFor.slice(0, 2)
+      .map(({ words }) => words) ?? []
+  );
+}
+
+function nextLinks(option: Suggestion | undefined): readonly NextLink[] {
+  if (!option) return [];
+  const carry = { lift: option.exercise.endurance };
+  return [{ calculator: 'first-load', label: said.firstLoad, carry }];
+}

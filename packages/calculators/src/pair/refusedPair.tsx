@@ -1,0 +1,36 @@
+import type { MuscleId } from '@windlass/core/anatomy';
+import type { PairRefusal } from '@windlass/core/pairing';
+import type { NoAnswer } from '../contract/Answer.ts';
+import type { PairInputs } from './fields.ts';
+import { suggestions } from './suggestions.ts';
+import { said } from './words.ts';
+
+/** The outcome for a pair that is not offered: every reason, and pairs that fit at one spot. */
+export function refusedPair(
+  input: PairInputs,
+  refusals: readonly PairRefusal[],
+  target: readonly MuscleId[],
+): NoAnswer {
+  const sources = refusals.flatMap((refusal) => refusal.sources);
+  return {
+    kind: 'none',
+    reason: refusals[0]?.code ?? 'refused',
+    label: said.refusedLabel,
+    headline: said.refused,
+    message: said.refusedSays,
+    sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
+    next: suggestions(input, target),
+    view: () => (
+      <>
+        <h2 class="wl-heading">{said.why}</h2>
+        <ul class="wl-sources">
+          {refusals.map(({ code, why, instead }) => (
+            <li key={code}>
+              {why} <strong>{instead}</strong>
+            </li>
+          ))}
+        </ul>
+      </>
+    ),
+  };
+}

@@ -1,0 +1,35 @@
+import { exercises, type MuscleId } from '@windlass/core/anatomy';
+import { pairsInOnePlace } from '@windlass/core/pairing';
+import type { NextLink } from '../contract/Answer.ts';
+import { inputTexts } from '../shared/inputTexts.ts';
+import { fields, type PairInputs } from './fields.ts';
+import { said } from './words.ts';
+
+const SUGGESTED = 3;
+
+/** Pairs for the same muscles that need no way between them, one for each compound lift, as links. */
+export function suggestions(input: PairInputs, target: readonly MuscleId[]): readonly NextLink[] {
+  const offered = (name: 'isolation' | 'compound', id: string) =>
+    fields[name].options.some((option) => option.id === id);
+  const pairs = pairsInOnePlace(target, exercises).filter(
+    ({ isolation, compound }) =>
+      offered('isolation', isolation.id) &&
+      offered('compound', compound.id) &&
+      !(isolation.id === input.isolation && compound.id === input.compound),
+  );
+  return pairs
+    .filter(
+      ({ compound }, at) => pairs.findIndex((pair) => pair.compound.id === compound.id) === at,
+    )
+    .slice(0, SUGGESTED)
+    .map(({ isolation, compound }) => ({
+      calculator: 'pair',
+      label: said.onePlace(isolation.name.toLowerCase(), compound.name.toLowerCase()),
+      carry: inputTexts(fields, {
+        ...input,
+        isolation: isolation.id,
+        compound: compound.id,
+        between: 10,
+      }),
+    }));
+}

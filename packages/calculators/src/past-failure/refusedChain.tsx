@@ -1,0 +1,70 @@
+import type { ChainPlan, ChainRefusal, NearestChain } from '@windlass/core/extension';
+import type { Caution } from '@windlass/core/safety';
+import type { NextLink, NoAnswer } from '../contract/Answer.ts';
+import { inputTexts } from '../shared/inputTexts.ts';
+import { words } from '../words.ts';
+import { type ChainInput, fields } from './fields.ts';
+import { inputOfStages } from './stagesOf.ts';
+import { said } from './words.ts';
+
+type Refused = Extract<ChainPlan, { kind: 'refused' }>;
+
+/** The outcome for a chain that is not offered: every reason, and what comes nearest. */
+export function refusedChain(
+  input: ChainInput,
+  { refusals, nearest }: Refused,
+  cautions: readonly Caution[],
+): NoAnswer {
+  const sources = refusals.flatMap((refusal) => refusal.sources);
+  return {
+    kind: 'none',
+    reason: refusals[0]?.code ?? 'refused',
+    label: said.refusedLabel,
+    headline: said.refused,
+    message: said.refusedSays(refusals.length),
+    cautions,
+    sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
+    next: [...nearestLink(input, nearest), ...otherExercise(input, refusals)],
+    view: () => <Reasons refusals={refusals} nearest={nearest} />,
+  };
+}
+
+function nearestLink(input: ChainInput, nearest: NearestChain): readonly NextLink[] {
+  if (nearest.kind !== 'chain') return [];
+  const carry = inputTexts(fields, { ...input, ...inputOfStages(nearest.stages, input) });
+  const label = said.nearest(said.chain(nearest.stages.map(said.stage)));
+  return [{ calculator: 'past-failure', label, carry }];
+}
+
+function otherExercise(
+  { exercise, company, stops }: ChainInput,
+  refusals: readonly ChainRefusal[],
+): readonly NextLink[] {
+  if (!refusals.some(({ code }) => code.startsWith('extension.alone'))) return [];
+  const carry = { exercise, company, stops };
+  return [{ calculator: 'exchange', label: said.otherExercise, carry }];
+}
+
+interface ReasonsProps {
+  readonly refusals: readonly ChainRefusal[];
+  readonly nearest: NearestChain;
+}
+
+/** Each reason with what to do instead. */
+function Reasons({ refusals, nearest }: ReasonsProps) {
+  return (
+    <>
+      <h2 class="wl-heading">{said.why}</h2>
+      <ul class="wl-sources">
+        {refusals.map(({ code, stage, why, instead, ask }) => (
+          <li key={`${code} ${stage}`}>
+            {why} <strong>{instead}</strong>{' '}
+            {ask.length > 0 && words.cautions.ask(ask.map((one) => words.cautions.advisers[one]))}
+          </li>
+        ))}
+      </ul>
+      {nearest.kind === 'stop-short' && <p>{said.stopShort(nearest.repsInReserve)}</p>}
+      {nearest.kind === 'none' && <p>{nearest.why}</p>}
+    </>
+  );
+}

@@ -1,0 +1,43 @@
+import { repCost } from '@windlass/core/capacity';
+import { loadFromValue } from '@windlass/core/load';
+import { enduranceCurves, kappaAtTempo } from '@windlass/core/strength';
+import type { Why } from '../contract/Answer.ts';
+import { loadWords } from '../shared/loadWords.ts';
+import { formatNumber } from '../ui/formatNumber.ts';
+import { words } from '../words.ts';
+import type { ChainResult } from './compute.ts';
+import type { ChainInput } from './fields.ts';
+import { said } from './words.ts';
+
+/** The lines that the strength left crosses, with the numbers of this set in them. */
+export function whyChain(input: ChainInput, result: ChainResult): Why {
+  const { exercise, intensity, paceSeconds, trace, stages, forecast } = result;
+  const curve = enduranceCurves[exercise.endurance];
+  const kappa = kappaAtTempo(curve.kappa, paceSeconds).kappa.likely;
+  const cost = repCost({ intensity, kappa, alpha: curve.alpha });
+  const kinds = stages.map(({ kind }) => kind);
+  return {
+    formula: said.formula,
+    steps: [
+      shareWords(input, intensity),
+      said.lifting(percent(cost, 1), formatNumber(paceSeconds, 1)),
+      ...trace.lines.flatMap(({ id, capacity: { low, likely, high } }) =>
+        id !== 'lift' && kinds.includes(id)
+          ? [said.line(id, percent(likely), percent(low), percent(high))]
+          : [],
+      ),
+      said.lifters,
+    ],
+    restsOn: forecast.notes.join(' ') || said.between,
+  };
+}
+
+function shareWords({ heaviness, load, max }: ChainInput, intensity: number): string {
+  if (heaviness === 'share') return said.shareGiven(percent(intensity));
+  const inUnit = (value: typeof load) => loadWords(loadFromValue(value), value.unit);
+  return said.share(inUnit(load), inUnit(max), percent(intensity));
+}
+
+function percent(share: number, decimals = 0): string {
+  return words.chance.percent(formatNumber(share * 100, decimals));
+}
