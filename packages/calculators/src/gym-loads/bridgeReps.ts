@@ -1,9 +1,7 @@
 import type { Band } from '@windlass/core/basis';
 import type { Load } from '@windlass/core/load';
 import { generalCurve, repsAtShare, shareForReps } from '@windlass/core/strength';
-
-/** Standard deviations that enclose 80 % of a normal distribution. */
-const REACH = 1.2816;
+import { kappaOfPeople } from '../shared/kappaOfPeople.ts';
 
 /**
  * The reps with one load that foretell `goal` reps with a heavier one: the rep curve there and back,
@@ -11,9 +9,9 @@ const REACH = 1.2816;
  */
 export function bridgeReps(goal: number, from: Load, to: Load): Band {
   const ratio = from / to;
-  const [low, likely, high] = [REACH, 0, -REACH]
-    .map((deviations) => {
-      const kappa = generalCurve.kappa * Math.exp(deviations * generalCurve.kappaLogSd);
+  const people = kappaOfPeople(generalCurve);
+  const [low, likely, high] = [people.low, people.likely, people.high]
+    .map((kappa) => {
       const curve = { kappa, alpha: generalCurve.alpha };
       return repsAtShare(shareForReps(goal, curve) * ratio, curve);
     })

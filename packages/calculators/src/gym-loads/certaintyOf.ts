@@ -3,7 +3,7 @@ import { distanceWords, loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import type { GymResult } from './compute.ts';
 import type { GymInput } from './fields.ts';
-import type { LoadJump } from './loadJumps.ts';
+import { largestOf, ORDINARY } from './loadJumps.ts';
 import { numberWords } from './numberWords.ts';
 import { said } from './words.ts';
 
@@ -46,17 +46,6 @@ function allSteps({ show }: GymInput, { jumps, list }: GymResult): readonly stri
     said.largest(names[0] ?? '', names[1] ?? '', percentWords(largest.percent)),
     said.over(over, list.loads.length - 1),
   ];
-}
-
-/** Up to this many percent a step is taken as it is. */
-export const ORDINARY = 10;
-
-/** The largest step in percent; none where there is no step. */
-export function largestOf(jumps: readonly LoadJump[]): LoadJump | undefined {
-  return jumps.reduce<LoadJump | undefined>(
-    (largest, jump) => (largest && largest.percent >= jump.percent ? largest : jump),
-    undefined,
-  );
 }
 
 /** `16.7 %`. */

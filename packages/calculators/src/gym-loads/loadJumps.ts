@@ -15,3 +15,14 @@ export function loadJumps(loads: readonly ReachableLoad[]): readonly LoadJump[] 
     return [{ from, to, percent: (100 * (to.load - from.load)) / from.load }];
   });
 }
+
+/** Up to this many percent a step is taken as it is. */
+export const ORDINARY = 10;
+
+/** The largest step in percent; none where there is no step. */
+export function largestOf(jumps: readonly LoadJump[]): LoadJump | undefined {
+  return jumps.reduce<LoadJump | undefined>(
+    (largest, jump) => (largest && largest.percent >= jump.percent ? largest : jump),
+    undefined,
+  );
+}

@@ -14,9 +14,9 @@ import type { NoAnswer } from '../contract/Answer.ts';
 import type { Computed } from '../contract/Definition.ts';
 import type { CountWindow } from '../fields/Field.ts';
 import { type GearInput, gearOf } from '../shared/gearFields.ts';
+import { performedSets, type SetRow } from '../shared/performedSets.ts';
 import { type Considered, considered } from './considered.ts';
 import { noneNear } from './noneNear.ts';
-import { performedSets, type SetRow } from './performedSets.ts';
 import { said } from './words.ts';
 
 export interface WindowInput extends GearInput {

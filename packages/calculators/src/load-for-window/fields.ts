@@ -1,6 +1,7 @@
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields } from '../fields/Field.ts';
 import { gearFields } from '../shared/gearFields.ts';
+import { setColumns } from '../shared/setColumns.ts';
 import { unitField } from '../shared/unitField.ts';
 
 /** The form, with two rowing sets of the boathouse filled in. */
@@ -24,58 +25,7 @@ export const fields = {
     kind: 'rows',
     label: 'Sets done on this lift',
     help: 'One is enough. The nearer to failure and to the window, the more they tell.',
-    columns: {
-      load: {
-        kind: 'load',
-        label: 'load',
-        help: 'Bar and plates together; one dumbbell; the number at the pin.',
-        minKg: 0.5,
-        maxKg: 600,
-        step: { kg: 2.5, lb: 5 },
-        default: { value: 50, unit: 'kg' },
-      },
-      reps: {
-        kind: 'number',
-        label: 'reps',
-        help: 'Whole repetitions.',
-        unit: '',
-        min: 0,
-        max: 100,
-        step: 1,
-        default: 10,
-      },
-      tempo: {
-        kind: 'tempo',
-        label: 'tempo, if known',
-        help: 'Empty if nobody knows.',
-        optional: true,
-        default: '2-0-1-0',
-      },
-      ended: {
-        kind: 'choice',
-        label: 'it ended',
-        help: 'As the lifter judged it.',
-        options: [
-          { id: 'failure', label: 'at failure' },
-          { id: '1', label: 'with 1 left' },
-          { id: '2', label: 'with 2 left' },
-          { id: '3', label: 'with 3 left' },
-          { id: '4', label: 'with 4 left' },
-          { id: 'more', label: 'at the target' },
-        ],
-        default: 'failure',
-      },
-      daysAgo: {
-        kind: 'number',
-        label: 'days ago',
-        help: '0 is today.',
-        unit: '',
-        min: 0,
-        max: 730,
-        step: 1,
-        default: 4,
-      },
-    },
+    columns: setColumns,
     rowName: 'Set',
     minRows: 1,
     maxRows: 12,

@@ -1,11 +1,12 @@
-import type { SetContribution } from '@windlass/core/strength';
+import { kappaBand, type SetContribution } from '@windlass/core/strength';
+import { kappaOfPeople } from '../shared/kappaOfPeople.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { StrengthResult } from './compute.ts';
 import type { StrengthInput } from './fields.ts';
 import { aboutSet, setName } from './names.ts';
 import { OneMorePanel } from './OneMorePanel.tsx';
-import { peopleAtEighty, repsAtEighty } from './view.tsx';
+import { repsAtEighty } from './repsAtEighty.ts';
 import { said } from './words.ts';
 
 interface StrengthDetailsProps {
@@ -15,10 +16,10 @@ interface StrengthDetailsProps {
 
 /** Sets that disagree, what each set told, endurance in words, and what one more set would do. */
 export function StrengthDetails({ input, result }: StrengthDetailsProps) {
-  const { told } = result;
+  const { told, belief, curve } = result;
   const off = told.filter(({ disagrees }) => disagrees);
-  const own = repsAtEighty(result);
-  const people = peopleAtEighty(result);
+  const own = repsAtEighty(kappaBand(belief), belief.alpha);
+  const people = repsAtEighty(kappaOfPeople(curve), curve.alpha);
   return (
     <>
       {off.length > 0 && (

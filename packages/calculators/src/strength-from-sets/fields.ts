@@ -1,10 +1,8 @@
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields, InputOf } from '../fields/Field.ts';
-import { fields as windowFields } from '../load-for-window/fields.ts';
 import { liftField } from '../shared/liftField.ts';
+import { setColumns } from '../shared/setColumns.ts';
 import { unitField } from '../shared/unitField.ts';
-
-const columns = windowFields.sets.columns;
 
 /** The form, with three rowing sets of the boathouse filled in. */
 export const fields = {
@@ -13,9 +11,9 @@ export const fields = {
     label: 'Sets done on this lift',
     help: 'One is enough. Those near failure and of few reps tell the most.',
     columns: {
-      ...columns,
+      ...setColumns,
       load: {
-        ...columns.load,
+        ...setColumns.load,
         help: 'All that moves. With the body: what is on the belt, or the help.',
         minKg: 0,
       },

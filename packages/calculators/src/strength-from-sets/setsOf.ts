@@ -2,7 +2,7 @@ import { bodyLoad } from '@windlass/core/equipment';
 import { type Load, loadFromValue, loadValue, scaleLoad } from '@windlass/core/load';
 import type { PerformedSet } from '@windlass/core/strength';
 import type { NoAnswer } from '../contract/Answer.ts';
-import { performedSets, type SetRow } from '../load-for-window/performedSets.ts';
+import { performedSets, type SetRow } from '../shared/performedSets.ts';
 import type { StrengthInput } from './fields.ts';
 import { said } from './words.ts';
 

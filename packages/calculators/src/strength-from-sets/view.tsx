@@ -1,10 +1,4 @@
-import {
-  kappaBand,
-  oneRepMaxKg,
-  priorFor,
-  repsAtShare,
-  strengthFrom,
-} from '@windlass/core/strength';
+import { kappaBand, oneRepMaxKg, priorFor, strengthFrom } from '@windlass/core/strength';
 import { inUnit } from '../shared/inUnit.ts';
 import { BeliefChart, type BeliefRow } from '../ui/BeliefChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
@@ -12,6 +6,7 @@ import type { StrengthResult } from './compute.ts';
 import { densityOf } from './densityOf.ts';
 import type { StrengthInput } from './fields.ts';
 import { kgWords, setName } from './names.ts';
+import { repsAtEighty } from './repsAtEighty.ts';
 import { said } from './words.ts';
 
 interface StrengthViewProps {
@@ -40,7 +35,7 @@ export function StrengthView({ input, result }: StrengthViewProps) {
   const names = rows.map(({ name, low, high }) =>
     said.chartSet(name, formatNumber(low, 0), formatNumber(high, 0)),
   );
-  const reps = repsAtEighty(result);
+  const reps = repsAtEighty(kappaBand(belief), belief.alpha);
   return (
     <>
       <p class="wl-pieces">
@@ -61,26 +56,3 @@ function aloneKg(set: StrengthResult['sets'][number], { curve, max }: StrengthRe
   const alone = strengthFrom({ sets: [set], prior: priorFor(curve), today: 0 });
   return alone.kind === 'posterior' ? oneRepMaxKg(alone) : max;
 }
-
-/** The share at which endurance is told: heavy enough to be near a work set, light enough to differ. */
-const EIGHTY = 0.8;
-
-/** Reps to failure at 80 % of the one-rep max, of this lifter, at 3 s a rep. */
-export function repsAtEighty({ belief }: Pick<StrengthResult, 'belief'>) {
-  const { low, high } = kappaBand(belief);
-  const reps = (kappa: number) => repsAtShare(EIGHTY, { kappa, alpha: belief.alpha });
-  return { low: reps(low), high: reps(high) };
-}
-
-/** The same of people on such lifts, 8 in 10 of them. */
-export function peopleAtEighty({ curve }: Pick<StrengthResult, 'curve'>) {
-  const reps = (deviations: number) =>
-    repsAtShare(EIGHTY, {
-      kappa: curve.kappa * Math.exp(deviations * curve.kappaLogSd),
-      alpha: curve.alpha,
-    });
-  return { low: reps(-DEVIATIONS_80), high: reps(DEVIATIONS_80) };
-}
-
-/** Standard deviations that enclose 80 % of a normal distribution. */
-const DEVIATIONS_80 = 1.2816;

@@ -1,5 +1,6 @@
 import { type CapacityStep, capacityTrace, repCost } from '@windlass/core/capacity';
 import { generalCurve, kappaAtTempo } from '@windlass/core/strength';
+import { kappaOfPeople } from '../shared/kappaOfPeople.ts';
 import { CapacityChart } from '../ui/CapacityChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
@@ -8,13 +9,11 @@ import { said } from './words.ts';
 
 const ALL_AS_ONE = { lift: 1 };
 
-/** Standard deviations that enclose 80 % of a normal distribution. */
-const DEVIATIONS_80 = 1.2816;
-
 /** Capacity through the sets and rests of the ramp, for the least and the most enduring of 8 in 10. */
 export function RampCapacity({ result }: { readonly result: RampResult }) {
-  const [low, likely, high] = [-DEVIATIONS_80, 0, DEVIATIONS_80].map((deviations) =>
-    traceOf(result, generalCurve.kappa * Math.exp(deviations * generalCurve.kappaLogSd)),
+  const people = kappaOfPeople(generalCurve);
+  const [low, likely, high] = [people.low, people.likely, people.high].map((kappa) =>
+    traceOf(result, kappa),
   );
   const points = (likely ?? []).map(({ seconds, capacity }, at) => ({
     seconds,

@@ -1,8 +1,8 @@
 import type { LoadValue } from '@windlass/core/load';
 import type { PerformedSet, SetEnd } from '@windlass/core/strength';
 import { secondsPerRep, type Tempo } from '@windlass/core/tempo';
-import type { GearInput } from '../shared/gearFields.ts';
-import { movedLoad } from '../shared/gearLoad.ts';
+import type { GearInput } from './gearFields.ts';
+import { movedLoad } from './gearLoad.ts';
 
 /** One row of the form. */
 export interface SetRow {
