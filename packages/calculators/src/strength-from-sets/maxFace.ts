@@ -28,7 +28,7 @@ export const LEVELS = { likely: 0.8, low: 0.98, high: 0.9 } as const satisfies R
 >;
 
 /** Which value of the belief the sets themselves stand for. */
-function boundEnd({ binding }: StrengthPosterior): MaxEnd {
+export function boundEnd({ binding }: StrengthPosterior): MaxEnd {
   if (binding === 'floor-only') return 'low';
   return binding === 'ceiling-only' ? 'high' : 'likely';
 }

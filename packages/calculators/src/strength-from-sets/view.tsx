@@ -5,6 +5,7 @@ import { formatNumber } from '../ui/formatNumber.ts';
 import type { StrengthResult } from './compute.ts';
 import { densityOf } from './densityOf.ts';
 import type { StrengthInput } from './fields.ts';
+import { boundEnd, LEVELS } from './maxFace.ts';
 import { kgWords, setName } from './names.ts';
 import { repsAtEighty } from './repsAtEighty.ts';
 import { said } from './words.ts';
@@ -44,13 +45,31 @@ export function StrengthView({ input, result }: StrengthViewProps) {
       <p class="wl-pieces-label">{said.chartLabel(input.show, result.body !== null)}</p>
       <BeliefChart
         points={densityOf(belief).map(({ kg, height }) => ({ value: unit(kg), height }))}
-        band={{ low: unit(max.low), likely: unit(max.likely), high: unit(max.high) }}
+        {...bandOf(input, result)}
         rows={rows}
         says={said.chart(words(max.likely), words(max.low), words(max.high), names)}
       />
     </>
   );
 }
+
+/** The band of the belief; where the sets bind one side alone, that side and a view beyond it. */
+function bandOf({ show }: StrengthInput, { belief, max }: StrengthResult) {
+  const end = boundEnd(belief);
+  const unit = (kg: number) => inUnit(kg, show);
+  const at = unit(oneRepMaxKg(belief, LEVELS[end])[end]);
+  switch (end) {
+    case 'likely':
+      return { band: { low: unit(max.low), likely: at, high: unit(max.high) } };
+    case 'low':
+      return { band: { low: at, likely: at, high: at * BEYOND }, opens: 'up' } as const;
+    case 'high':
+      return { band: { low: at / BEYOND, likely: at, high: at }, opens: 'down' } as const;
+  }
+}
+
+/** How far beyond a bound there is something to see. */
+const BEYOND = 1.4;
 
 function aloneKg(set: StrengthResult['sets'][number], { curve, max }: StrengthResult) {
   const alone = strengthFrom({ sets: [set], prior: priorFor(curve), today: 0 });

@@ -15,6 +15,8 @@ interface BeliefChartProps {
   /** The curve from left to right; heights 0 to 1. */
   readonly points: readonly { readonly value: number; readonly height: number }[];
   readonly band: { readonly low: number; readonly likely: number; readonly high: number };
+  /** Where the belief is bound on one side alone, the side on which it goes on. */
+  readonly opens?: 'up' | 'down';
   readonly rows: readonly BeliefRow[];
   readonly says: string;
 }
@@ -27,7 +29,7 @@ const FIRST_ROW = 144;
 const PITCH = 18;
 
 /** A belief as a hill with its band, over what each of its sources says alone. */
-export function BeliefChart({ points, band, rows, says }: BeliefChartProps) {
+export function BeliefChart({ points, band, opens, rows, says }: BeliefChartProps) {
   const reach = Math.max(band.high - band.low, 1e-9);
   const from = Math.min(points[0]?.value ?? band.low, ...rows.map(({ likely }) => likely));
   const to = Math.max(points.at(-1)?.value ?? band.high, ...rows.map(({ likely }) => likely));
@@ -40,7 +42,10 @@ export function BeliefChart({ points, band, rows, says }: BeliefChartProps) {
     round(LEFT + ((held(value) - first) / Math.max(last - first, 1e-9)) * (RIGHT - LEFT));
   const y = (height: number) => round(BASE - height * (BASE - TOP));
   const hill = points.filter(({ value }) => value >= first && value <= last);
-  const inBand = hill.filter(({ value }) => value >= band.low && value <= band.high);
+  const inBand = hill.filter(
+    ({ value }) =>
+      (opens === 'down' || value >= band.low) && (opens === 'up' || value <= band.high),
+  );
   return (
     <svg class="wl-belief" viewBox="0 0 360 252" role="img" aria-label={says}>
       <path class="wl-hill" d={area(hill)} />

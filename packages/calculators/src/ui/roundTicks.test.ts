@@ -6,6 +6,7 @@ describe('roundTicks', () => {
   it('takes round values', () => {
     expect(roundTicks(61, 79)).toEqual([65, 70, 75]);
     expect(roundTicks(0.11, 0.52)).toEqual([0.2, 0.4]);
+    expect(roundTicks(40, 1040)).toEqual([250, 500, 750, 1000]);
   });
 
   it('lies inside, evenly, never more than six', () => {
