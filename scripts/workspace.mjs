@@ -137,7 +137,7 @@ const buildSteps = [
     folder: 'site',
     bin: 'astro',
     args: ['build', '--silent'],
-    inputs: [...calculatorInputs, 'site', 'README.md'],
+    inputs: [...calculatorInputs, 'site', 'examples/boathouse', 'README.md'],
     output: 'site/dist/index.html',
   },
 ];

@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
 import { defineConfig, type Options } from 'tsup';
 
@@ -44,6 +45,20 @@ const laterApart: Plugin = {
   },
 };
 
+/** What is worked out while building comes to browsers as plain data. */
+const workedOut: Plugin = {
+  name: 'worked-out',
+  setup({ onLoad }) {
+    onLoad({ filter: /src.precomputed.\w+\.ts$/ }, async ({ path }) => {
+      const values: Record<string, unknown> = await import(pathToFileURL(path).href);
+      const lines = Object.entries(values).map(
+        ([name, value]) => `export const ${name} = ${JSON.stringify(value)};`,
+      );
+      return { contents: lines.join('\n'), loader: 'js' };
+    });
+  },
+};
+
 const shared = {
   format: 'esm',
   target: 'es2023',
@@ -54,9 +69,9 @@ const shared = {
 /** For tools and for rendering: everything at once, the core beside it. */
 const whole: Options = {
   ...shared,
-  entry: ['src/index.ts'],
+  entry: ['src/index.ts', 'src/ui/index.ts'],
   external: [/^@windlass\/core/, /^preact/],
-  dts: { entry: ['src/index.ts', 'src/hydrate.tsx', 'src/element.tsx'] },
+  dts: { entry: ['src/index.ts', 'src/ui/index.ts', 'src/hydrate.tsx', 'src/element.tsx'] },
   onSuccess: async () => {
     await build({ ...styles, outfile: 'dist/styles.css' });
   },
@@ -85,6 +100,6 @@ export default defineConfig([
       ...ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`]),
       ...Object.entries(fetchedLater).map(([name, file]) => [`calculators/${name}`, file]),
     ]),
-    esbuildPlugins: [laterApart],
+    esbuildPlugins: [laterApart, workedOut],
   },
 ]);

@@ -1,0 +1,37 @@
+import { useState } from 'preact/hooks';
+import { useAsking } from './asks/Asking.ts';
+import { ExerciseChooser } from './foldedParts.ts';
+import { addLift } from './state/liftEdits.ts';
+import { listAt } from './state/tree.ts';
+import { words } from './words.ts';
+
+const MOST_LIFTS = 20;
+
+/** One more lift at the end of the session: the exercise first, the rest as in the lift before. */
+export function AddLift() {
+  const { draft, change, gym } = useAsking();
+  const [isChoosing, setChoosing] = useState(false);
+  return (
+    <div class="add-lift no-print">
+      <button
+        type="button"
+        class="wl-button"
+        aria-haspopup="dialog"
+        disabled={listAt(draft, ['intent', 'lifts']).length >= MOST_LIFTS}
+        onClick={() => setChoosing(true)}
+      >
+        {words.lift.add}
+      </button>
+      {isChoosing && (
+        <ExerciseChooser
+          gym={gym}
+          onChoose={(exercise) => {
+            change((before) => addLift(before, exercise, gym.equipment));
+            setChoosing(false);
+          }}
+          onClose={() => setChoosing(false)}
+        />
+      )}
+    </div>
+  );
+}

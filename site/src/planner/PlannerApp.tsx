@@ -1,0 +1,100 @@
+import type { LiftPlanner } from '@windlass/core/session';
+import { useMemo, useState } from 'preact/hooks';
+import { AddLift } from './AddLift.tsx';
+import { type Asking, AskingContext } from './asks/Asking.ts';
+import { GymAsk } from './asks/GymAsk.tsx';
+import { HealthAsk } from './asks/HealthAsk.tsx';
+import { PersonAsk } from './asks/PersonAsk.tsx';
+import { Code } from './Code.tsx';
+import { Files } from './Files.tsx';
+import { Leaf } from './Leaf.tsx';
+import { LiftLeaf } from './LiftLeaf.tsx';
+import { LiveLine } from './LiveLine.tsx';
+import { Notice } from './Notice.tsx';
+import { OldMark } from './OldMark.tsx';
+import { CautionList } from './sheet/CautionList.tsx';
+import { cautionCounts } from './sheet/cautionCounts.ts';
+import { SheetHead } from './sheet/SheetHead.tsx';
+import { StopList } from './sheet/StopList.tsx';
+import type { Planned } from './state/planFrom.ts';
+import { type Json, listAt } from './state/tree.ts';
+import { TopBar } from './TopBar.tsx';
+import { usePlanLink } from './usePlanLink.ts';
+import { usePlanner } from './usePlanner.ts';
+import { words } from './words.ts';
+
+interface PlannerAppProps {
+  /** The plan that the page opens with. */
+  readonly start: Planned;
+  readonly planOne: LiftPlanner;
+}
+
+/** The whole planner: the sheet of a session, and beside each part of it what it comes from. */
+export function PlannerApp({ start, planOne }: PlannerAppProps) {
+  const planner = usePlanner(start, planOne);
+  const { draft, shown, problems, set, change, undo, begin, canUndo } = planner;
+  const [notice, setNotice] = useState<string | null>(null);
+  const open = (opened: Json) => change(() => opened);
+  const link = usePlanLink({
+    draft,
+    onStart: begin,
+    onDraft: open,
+    onUnreadable: (kind) => setNotice(words.notice[kind]),
+  });
+  const { gym } = shown.question;
+  const asking = useMemo<Asking>(
+    () => ({ draft, problems, set, change, gym }),
+    [draft, problems, set, change, gym],
+  );
+  const { plan } = shown;
+  return (
+    <AskingContext.Provider value={asking}>
+      <form
+        class="plan"
+        aria-label={words.title}
+        noValidate
+        data-old={problems.length > 0 ? 'true' : undefined}
+        onSubmit={(event) => event.preventDefault()}
+      >
+        <TopBar draft={draft} canUndo={canUndo} onStart={open} onUndo={undo} link={link} />
+        {notice !== null && <Notice message={notice} onDismiss={() => setNotice(null)} />}
+        {problems.length > 0 && <OldMark problems={problems} />}
+        <Leaf
+          name={words.region.person}
+          button={words.actions.change}
+          brief={
+            plan.kind === 'session'
+              ? words.head.brief(Math.round(plan.minutes.total))
+              : words.askFirst.title
+          }
+          sheet={useMemo(() => <SheetHead plan={plan} gymName={gym.name} />, [plan, gym])}
+          asks={<PersonAsk />}
+        />
+        {listAt(draft, ['intent', 'lifts']).map((_, place) => (
+          <LiftLeaf key={place} place={place} shown={shown} />
+        ))}
+        <AddLift />
+        <Leaf
+          name={words.region.health}
+          button={words.actions.health}
+          brief={words.head.cautions(cautionCounts(plan.cautions))}
+          sheet={useMemo(() => <CautionList cautions={plan.cautions} />, [plan])}
+          asks={<HealthAsk />}
+        />
+        <Leaf
+          name={words.region.gym}
+          button={words.actions.gym}
+          brief={gym.name}
+          sheet={useMemo(
+            () => plan.kind === 'session' && <StopList rules={plan.stopRules} />,
+            [plan],
+          )}
+          asks={<GymAsk />}
+        />
+        <Files draft={draft} link={link} onOpen={open} onNotice={setNotice} />
+        <Code draft={draft} />
+        <LiveLine shown={shown} />
+      </form>
+    </AskingContext.Provider>
+  );
+}

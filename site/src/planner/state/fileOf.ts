@@ -1,0 +1,42 @@
+import { readDecimal } from '@windlass/calculators/ui';
+import { isList, isRecord, type Json } from './tree.ts';
+
+/** Fields of a plan file that hold a number; everything else that was typed stays text. */
+const numbers: ReadonlySet<string> = new Set([
+  'pieces',
+  'thicknessMm',
+  'diameterMm',
+  'sleeveMm',
+  'handles',
+  'posts',
+  'pulleyRatio',
+  'leverRatio',
+  'railDegrees',
+  'ageYears',
+  'systolic',
+  'diastolic',
+  'intensityCap',
+  'repsInReserve',
+  'painLimit',
+  'reps',
+  'repsLeft',
+  'atLeast',
+  'minReps',
+  'maxReps',
+  'sets',
+  'restSeconds',
+  'changeSeconds',
+]);
+
+/**
+ * The plan file that a draft stands for: what was typed into a number field becomes a number where
+ * it reads as one, with a decimal comma or point. What does not stays, for the reader to name.
+ */
+export function fileOf(draft: Json, key = ''): Json {
+  if (typeof draft === 'string' && numbers.has(key)) return readDecimal(draft) ?? draft;
+  if (isList(draft)) return draft.map((item) => fileOf(item));
+  if (!isRecord(draft)) return draft;
+  return Object.fromEntries(
+    Object.entries(draft).map(([name, value]) => [name, fileOf(value, name)]),
+  );
+}

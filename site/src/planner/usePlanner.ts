@@ -1,0 +1,70 @@
+import type { Problem } from '@windlass/core/basis';
+import type { LiftPlanner } from '@windlass/core/session';
+import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks';
+import { type Planned, planFrom } from './state/planFrom.ts';
+import { plannerReducer, startState } from './state/plannerState.ts';
+import type { Json, Path } from './state/tree.ts';
+
+/** What the page knows: the draft, the last plan that could be made, and whether it is of now. */
+export interface Planner {
+  readonly draft: Json;
+  readonly shown: Planned;
+  /** Why the draft cannot be planned from; then what is shown is of an earlier one. */
+  readonly problems: readonly Problem[];
+  readonly canUndo: boolean;
+  readonly set: (path: Path, value: Json | undefined) => void;
+  readonly change: (to: (draft: Json) => Json) => void;
+  readonly undo: () => void;
+  /** Begins with another draft, with nothing to go back to. */
+  readonly begin: (draft: Json) => void;
+}
+
+/** The reader of plan files is as large as the page itself: it is fetched beside it. */
+export const fetchReader = () => import('./state/readDraft.ts');
+
+const NONE: readonly Problem[] = [];
+
+/**
+ * The state of the page. A change of the draft is shown at once; the plan follows when the browser
+ * has painted that, so that typing never waits for it. Lifts that a change leaves alone are not
+ * worked out again.
+ */
+export function usePlanner(start: Planned, planOne: LiftPlanner): Planner {
+  const [state, dispatch] = useReducer(plannerReducer, startState(start.draft));
+  const [{ shown, problems }, setAnswer] = useState({ shown: start, problems: NONE });
+  const { draft } = state;
+
+  useEffect(() => {
+    if (draft === start.draft && shown === start) return;
+    return afterPaint(async (isWanted) => {
+      const { readDraft } = await fetchReader();
+      if (!isWanted()) return;
+      const read = readDraft(draft);
+      if (read.ok) setAnswer({ shown: planFrom(draft, read.value, planOne), problems: NONE });
+      else setAnswer((before) => ({ shown: before.shown, problems: read.problems }));
+    });
+  }, [draft, planOne]);
+
+  const set = useCallback(
+    (path: Path, value: Json | undefined) => dispatch({ kind: 'set', path, value }),
+    [],
+  );
+  const change = useCallback((to: (before: Json) => Json) => dispatch({ kind: 'change', to }), []);
+  const undo = useCallback(() => dispatch({ kind: 'undo' }), []);
+  const begin = useCallback((other: Json) => dispatch({ kind: 'start', draft: other }), []);
+  const canUndo = state.past.length > 0;
+  return useMemo(
+    () => ({ draft, shown, problems, canUndo, set, change, undo, begin }),
+    [draft, shown, problems, canUndo, set, change, undo, begin],
+  );
+}
+
+/** Runs once the browser has painted what is there now; the result takes it back. */
+function afterPaint(run: (isWanted: () => boolean) => void): () => void {
+  let isWanted = true;
+  const frame = requestAnimationFrame(() => setTimeout(() => isWanted && run(() => isWanted)));
+  return () => {
+    isWanted = false;
+    cancelAnimationFrame(frame);
+  };
+}
