@@ -124,6 +124,7 @@ export const words = {
   },
   cautions: {
     level: { note: 'Note', caution: 'Caution', stop: 'Stop' },
+    above: 'Rests on a source named above.',
     ask: (advisers: readonly string[]) => `Ask ${advisers.join(', or ')}.`,
     advisers: {
       'emergency-services': 'the emergency services',

@@ -1,3 +1,4 @@
+import { exercises } from '@windlass/core/anatomy';
 import type { LeftOut } from '@windlass/core/exchange';
 import { exerciseOf } from '../shared/exerciseFields.ts';
 import { said } from './words.ts';
@@ -11,7 +12,7 @@ export function LeftOutList({ leftOut }: { readonly leftOut: readonly LeftOut[] 
       <ul class="wl-sources">
         {leftOut.map(({ exercise, reasons }) => (
           <li key={exercise}>
-            <strong>{exerciseOf(exercise).name}:</strong>{' '}
+            <strong>{exerciseOf(exercises, exercise).name}:</strong>{' '}
             {reasons.map((reason) => reason.words).join(' ')}
           </li>
         ))}

@@ -1,4 +1,4 @@
-import type { Exercise } from '@windlass/core/anatomy';
+import { type Exercise, exercises } from '@windlass/core/anatomy';
 import {
   type AreaOptions,
   type ExchangeOptions,
@@ -24,12 +24,12 @@ export interface ExchangeResult {
 
 /** What fits instead, or whom to ask, or that nothing does. */
 export function computeExchange(input: ExchangeInput): Computed<ExchangeResult> {
-  const exercise = input.wanted === 'exercise' ? exerciseOf(input.exercise) : null;
+  const exercise = input.wanted === 'exercise' ? exerciseOf(exercises, input.exercise) : null;
   const cautions = cautionsFor(askedOf(input), contextOf(input));
   const setting = settingOf(input);
   const found =
     input.wanted === 'exercise'
-      ? exchangeFor(exerciseOf(input.exercise), setting)
+      ? exchangeFor(exerciseOf(exercises, input.exercise), setting)
       : exercisesFor(input.wanted, setting);
   if (found.kind === 'ask-first') return askFirstAnswer(input, found, cautions);
   const setUps = 'setUps' in found ? found.setUps : [];

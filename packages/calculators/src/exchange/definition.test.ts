@@ -23,7 +23,9 @@ const ease = { complaints: '', exercise: 'barbell-bent-over-row' };
 describe('set-ups first', () => {
   it('turns the palms before it gives the pulldown up', () => {
     const shown = shownResult(exchange, {});
-    expect(shown.headline.value).toBe('Cable pulldown, palms facing each other');
+    expect(shown.headline.label).toBe('Keep it, set up differently');
+    expect(shown.headline.value).toBe('Cable pulldown');
+    expect(shown.certainty.says).toMatch(/^Set up like this: palms facing each other\./);
     expect(shown.cautions.map(({ id }) => id)).toContain('elbow-outer');
   });
 

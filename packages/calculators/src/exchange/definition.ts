@@ -24,8 +24,8 @@ export const exchange = defineCalculator({
     const options = optionsOf(result);
     const stays = staysAsItIs(result);
     return {
-      label: stays ? said.stays : labelOf(input),
-      value: stays ? (result.exercise?.name ?? '') : options[0] ? nameOf(options[0]) : '',
+      label: stays ? said.stays : result.setUps.length > 0 ? said.keeps : labelOf(input),
+      value: (stays ? result.exercise?.name : options[0]?.exercise.name) ?? '',
       isName: true,
       unit: '',
       also: said.more(stays ? options.length : options.length - 1),
@@ -58,12 +58,13 @@ function staysAsItIs({ exercise, options }: ExchangeResult): boolean {
 }
 
 function reasonsOf(result: ExchangeResult): readonly string[] {
-  if (staysAsItIs(result)) return [];
-  return (
-    optionsOf(result)[0]
-      ?.reasonsFor.slice(0, 2)
-      .map(({ words }) => words) ?? []
-  );
+  const [first] = optionsOf(result);
+  if (!first || staysAsItIs(result)) return [];
+  const setUps = first.setUps.map(({ name }) => name.toLowerCase());
+  return [
+    ...(setUps.length > 0 ? [said.setUp(setUps)] : []),
+    ...first.reasonsFor.slice(0, 1).map(({ words }) => words),
+  ];
 }
 
 function nextLinks(option: Suggestion | undefined): readonly NextLink[] {

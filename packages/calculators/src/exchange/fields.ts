@@ -1,4 +1,4 @@
-import { loadedPositions, type PositionId } from '@windlass/core/anatomy';
+import { exercises, loadedPositions, type PositionId } from '@windlass/core/anatomy';
 import type { ComplaintId, RedFlagId } from '@windlass/core/safety';
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields, Texts } from '../fields/Field.ts';
@@ -27,17 +27,20 @@ export const fields = {
     default: 'exercise',
   },
   exercise: {
-    ...exerciseField({
-      label: 'Exercise that cannot stay',
-      help: 'A few letters find it.',
-      default: 'cable-pulldown',
-    }),
+    ...exerciseField(
+      {
+        label: 'Exercise that cannot stay',
+        help: 'A few letters find it.',
+        default: 'cable-pulldown',
+      },
+      exercises,
+    ),
     when: ({ wanted }: Texts) => wanted === 'exercise',
   },
   complaints: {
     kind: 'many',
     label: 'What hurts',
-    help: 'Where and when, not what it is called. None may be ticked.',
+    help: 'Where and when it hurts. Leave all empty for no complaint.',
     options: [
       { id: 'shoulder-front-bottom-of-press', label: 'Front of the shoulder, low in a press' },
       { id: 'shoulder-raising-the-arm', label: 'Shoulder, raising the arm' },
@@ -55,8 +58,8 @@ export const fields = {
   },
   flags: {
     kind: 'many',
-    label: 'And beside it',
-    help: 'Any of these is for a clinician before that joint is loaded.',
+    label: 'Signs beside the pain',
+    help: 'Each is for a clinician before that joint is loaded.',
     options: [
       { id: 'pain-at-night', label: 'Pain at night or at rest' },
       { id: 'after-an-injury', label: 'It began with an injury' },
@@ -93,7 +96,7 @@ export const fields = {
   place: {
     kind: 'choice',
     label: 'What is there',
-    help: 'The own body and the floor always are.',
+    help: 'The boathouse has bars, dumbbells, a cable, leg press and leg extension. Body and floor are always there.',
     options: placeOptions,
     default: 'boathouse',
   },

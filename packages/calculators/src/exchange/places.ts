@@ -22,9 +22,9 @@ export const stationOptions = fullGym.stations.map((id) => ({ id, label: nameOf(
 
 /** Where the exercise is to be done. */
 export const placeOptions = [
-  { id: 'boathouse', label: 'The boathouse: bars, dumbbells, cable, leg machines' },
+  { id: 'boathouse', label: 'The boathouse' },
   { id: 'full', label: 'A gym with everything' },
-  { id: 'home', label: 'At home: dumbbells and a chair' },
+  { id: 'home', label: 'Home: dumbbells, a chair' },
   { id: 'floor', label: 'Nothing but the floor' },
   { id: 'own', label: 'As listed below' },
 ] as const;

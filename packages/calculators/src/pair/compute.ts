@@ -1,9 +1,10 @@
-import type { Exercise, MuscleId } from '@windlass/core/anatomy';
+import type { MuscleId } from '@windlass/core/anatomy';
 import { type CapacityState, capacityTrace, restCapacity } from '@windlass/core/capacity';
 import { loadFromValue } from '@windlass/core/load';
 import { type PairForecast, type PairInput, planPair } from '@windlass/core/pairing';
 import { secondsPerRep } from '@windlass/core/tempo';
 import type { Computed } from '../contract/Definition.ts';
+import { type PairLift, pairLifts } from '../precomputed/pairLifts.ts';
 import { exerciseOf } from '../shared/exerciseFields.ts';
 import { earlierWork } from './earlierWork.ts';
 import type { PairInputs } from './fields.ts';
@@ -14,8 +15,8 @@ import { limits, targetOf } from './targets.ts';
 import { said } from './words.ts';
 
 export interface PairResult {
-  readonly isolation: Exercise;
-  readonly compound: Exercise;
+  readonly isolation: PairLift;
+  readonly compound: PairLift;
   readonly target: readonly MuscleId[];
   readonly question: PairInput;
   readonly forecast: PairForecast;
@@ -25,8 +26,8 @@ export interface PairResult {
 
 /** What the compound lift is after the isolation set, in every round, or why the pair is not offered. */
 export function computePair(input: PairInputs): Computed<PairResult> {
-  const isolation = exerciseOf(input.isolation);
-  const compound = exerciseOf(input.compound);
+  const isolation = exerciseOf(pairLifts, input.isolation);
+  const compound = exerciseOf(pairLifts, input.compound);
   const target = targetOf(input.target, isolation);
   const paces = [input.isolationTempo, input.compoundTempo].map((tempo) => secondsPerRep(tempo));
   const [first = 0, second = 0] = paces;

@@ -59,7 +59,7 @@ describe('flies before the bench press', () => {
   it('never puts triceps first for the chest', () => {
     const answer = refused({ ...bench, isolation: 'cable-pushdown' });
     expect(answer.reason).toBe('pairing.isolation-misses-target');
-    expect(viewText(answer.view?.())).toMatch(/gives out first/);
+    expect(viewText(answer.details?.())).toMatch(/gives out first/);
     expect(answer.next?.length).toBeGreaterThan(0);
   });
 
@@ -97,6 +97,21 @@ describe('the pair of the boathouse', () => {
     expect(loads).toHaveLength(3);
     expect(loads).toEqual(loads.toSorted((a, b) => b - a));
     expect(new Set(loads).size).toBe(3);
+  });
+
+  it('gives the isolation set fewer reps when the rest is short, never more', () => {
+    const reps = (rest: string) => {
+      const text = viewText(shownResult(pair, { rounds: '3', rest }).details());
+      return [...text.matchAll(/\b[123] (\d+) [\d.]+ kg/g)].map(([, count]) => Number(count));
+    };
+    const [short, long] = [reps('60'), reps('600')];
+    expect(short[0]).toBe(10);
+    expect(short[1]).toBeLessThan(10);
+    expect(long).toHaveLength(3);
+    for (const [round, count] of long.entries()) {
+      expect(count).toBeLessThanOrEqual(10);
+      expect(count).toBeGreaterThanOrEqual(short[round] ?? 0);
+    }
   });
 
   it('answers with repetitions where the load stays', () => {

@@ -1,9 +1,9 @@
-import type { PairForecast } from '@windlass/core/pairing';
 import { inUnit } from '../shared/inUnit.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { PairResult } from './compute.ts';
 import type { PairInputs } from './fields.ts';
+import type { Round } from './roundsAfter.ts';
 import { said } from './words.ts';
 
 interface PairDetailsProps {
@@ -23,6 +23,9 @@ export function PairDetails({ input, result }: PairDetailsProps) {
             <tr>
               <th scope="col">{said.columns.round}</th>
               <th scope="col" class="wl-figure">
+                {said.columns.isolation}
+              </th>
+              <th scope="col" class="wl-figure">
                 {said.columns.load}
               </th>
               <th scope="col" class="wl-figure">
@@ -36,10 +39,10 @@ export function PairDetails({ input, result }: PairDetailsProps) {
           <tbody>
             {rounds.map((round, place) =>
               round.kind === 'round' ? (
-                <RoundRow key={place} number={place + 1} forecast={round.forecast} input={input} />
+                <RoundRow key={place} number={place + 1} round={round} input={input} />
               ) : (
                 <tr key={place}>
-                  <td colSpan={4}>{said.spent(place + 1, round.why)}</td>
+                  <td colSpan={5}>{said.spent(place + 1, round.why)}</td>
                 </tr>
               ),
             )}
@@ -57,17 +60,18 @@ export function PairDetails({ input, result }: PairDetailsProps) {
 
 interface RoundRowProps {
   readonly number: number;
-  readonly forecast: PairForecast;
+  readonly round: Extract<Round, { kind: 'round' }>;
   readonly input: PairInputs;
 }
 
-function RoundRow({ number, forecast, input: { ask, show } }: RoundRowProps) {
-  const { loadKg, repsAtUsualLoad, capacity } = forecast;
+function RoundRow({ number, round, input: { ask, show } }: RoundRowProps) {
+  const { loadKg, repsAtUsualLoad, capacity } = round.forecast;
   const load = (kg: number) => formatNumber(inUnit(kg, show), 1);
   const reps = (count: number) => formatNumber(count, 0);
   return (
     <tr>
       <th scope="row">{number}</th>
+      <td class="wl-figure">{round.isolationReps}</td>
       <td class="wl-figure" data-asked={ask === 'load' ? 'true' : undefined}>
         {`${load(loadKg.likely)} ${show}`}
         <span class="wl-row-note">{said.span(load(loadKg.low), load(loadKg.high))}</span>

@@ -6,6 +6,7 @@ import {
   restCapacity,
 } from '@windlass/core/capacity';
 import { enduranceCurves, shareForReps } from '@windlass/core/strength';
+import { pairLifts } from '../precomputed/pairLifts.ts';
 import { exerciseOf } from '../shared/exerciseFields.ts';
 import type { PairInputs } from './fields.ts';
 
@@ -14,7 +15,7 @@ const BETWEEN_SETS_SECONDS = 120;
 /** What sets of another exercise have left tired by the time the pair begins. */
 export function earlierWork(input: PairInputs): CapacityState {
   if (input.earlier === 'no') return freshCapacity();
-  const { direct, indirect, endurance } = exerciseOf(input.earlierExercise);
+  const { direct, indirect, endurance } = exerciseOf(pairLifts, input.earlierExercise);
   const curve = enduranceCurves[endurance];
   const intensity = shareForReps(input.earlierReps, curve);
   const { end } = repsOverSets({

@@ -1,8 +1,8 @@
-import type { Exercise } from '@windlass/core/anatomy';
 import type { LoadValue, Unit } from '@windlass/core/load';
 import type { Tempo } from '@windlass/core/tempo';
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields } from '../fields/Field.ts';
+import { pairLifts } from '../precomputed/pairLifts.ts';
 import { exerciseField } from '../shared/exerciseFields.ts';
 import { unitField } from '../shared/unitField.ts';
 import type { LimitId, TargetId } from './targets.ts';
@@ -19,13 +19,13 @@ export const fields = {
       help: 'A few letters find it.',
       default: 'straight-arm-cable-pulldown',
     },
-    (exercise) => exercise.span === 'isolation' && isCounted(exercise),
+    pairLifts.filter(({ span }) => span === 'isolation'),
   ),
   isolationReps: {
     ...reps,
     label: 'Reps of it',
     help: 'Whole ones.',
-    default: 12,
+    default: 10,
   },
   repsLeft: {
     kind: 'number',
@@ -49,7 +49,7 @@ export const fields = {
       help: 'A few letters find it.',
       default: 'cable-pulldown',
     },
-    (exercise) => exercise.span === 'compound' && isCounted(exercise),
+    pairLifts.filter(({ span }) => span === 'compound'),
   ),
   usualLoad: {
     kind: 'load',
@@ -157,7 +157,7 @@ export const fields = {
   earlierExercise: {
     ...exerciseField(
       { label: 'Of what', help: 'A few letters find it.', default: 'dumbbell-curl' },
-      isCounted,
+      pairLifts,
     ),
     when: didEarlier,
   },
@@ -234,9 +234,4 @@ export interface PairInputs {
   readonly earlierReps: number;
   readonly earlierMinutes: number;
   readonly show: Unit;
-}
-
-/** Repetitions are counted, and the load is known. */
-function isCounted({ timed, loads }: Exercise): boolean {
-  return !timed && loads.some((load) => load !== 'band');
 }

@@ -1,5 +1,6 @@
-import { type Exercise, type MuscleId, muscles } from '@windlass/core/anatomy';
+import type { Exercise, MuscleId } from '@windlass/core/anatomy';
 import { type CapacityState, capacityFor } from '@windlass/core/capacity';
+import { muscleNames } from '../precomputed/pairLifts.ts';
 
 /** One muscle of the compound lift at its first repetition, as shares of its fresh strength. */
 export interface MuscleLeft {
@@ -23,7 +24,7 @@ export function musclesLeft(
     .toSorted(([, a], [, b]) => b - a)
     .map(([id, share]) => ({
       id,
-      name: muscles.find((muscle) => muscle.id === id)?.name ?? id,
+      name: muscleNames[id] ?? id,
       share,
       without: strength(without, id),
       left: strength(after, id),

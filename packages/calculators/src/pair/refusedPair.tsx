@@ -19,18 +19,32 @@ export function refusedPair(
     headline: said.refused,
     message: said.refusedSays,
     sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
-    next: suggestions(input, target),
+    next: suggestions(input, target).slice(0, 2),
     view: () => (
       <>
         <h2 class="wl-heading">{said.why}</h2>
-        <ul class="wl-sources">
-          {refusals.map(({ code, why, instead }) => (
-            <li key={code}>
-              {why} <strong>{instead}</strong>
-            </li>
-          ))}
-        </ul>
+        <Reasons refusals={refusals.slice(0, 1)} />
       </>
     ),
+    details: () =>
+      refusals.length > 1 && (
+        <section class="wl-panel">
+          <h2 class="wl-heading">{said.allReasons}</h2>
+          <Reasons refusals={refusals} />
+        </section>
+      ),
   };
+}
+
+/** Reasons, each with what to do instead. */
+function Reasons({ refusals }: { readonly refusals: readonly PairRefusal[] }) {
+  return (
+    <ul class="wl-sources">
+      {refusals.map(({ code, why, instead }) => (
+        <li key={code}>
+          {why} <strong>{instead}</strong>
+        </li>
+      ))}
+    </ul>
+  );
 }

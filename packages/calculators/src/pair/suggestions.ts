@@ -1,6 +1,7 @@
-import { exercises, type MuscleId } from '@windlass/core/anatomy';
+import type { MuscleId } from '@windlass/core/anatomy';
 import { pairsInOnePlace } from '@windlass/core/pairing';
 import type { NextLink } from '../contract/Answer.ts';
+import { pairLifts } from '../precomputed/pairLifts.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
 import { fields, type PairInputs } from './fields.ts';
 import { said } from './words.ts';
@@ -9,12 +10,8 @@ const SUGGESTED = 3;
 
 /** Pairs for the same muscles that need no way between them, one for each compound lift, as links. */
 export function suggestions(input: PairInputs, target: readonly MuscleId[]): readonly NextLink[] {
-  const offered = (name: 'isolation' | 'compound', id: string) =>
-    fields[name].options.some((option) => option.id === id);
-  const pairs = pairsInOnePlace(target, exercises).filter(
+  const pairs = pairsInOnePlace(target, pairLifts).filter(
     ({ isolation, compound }) =>
-      offered('isolation', isolation.id) &&
-      offered('compound', compound.id) &&
       !(isolation.id === input.isolation && compound.id === input.compound),
   );
   return pairs

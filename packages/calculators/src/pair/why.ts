@@ -1,18 +1,18 @@
 import { repCost } from '@windlass/core/capacity';
-import { enduranceCurves, kappaAtTempo, shareForReps } from '@windlass/core/strength';
+import { shareForReps } from '@windlass/core/strength';
 import type { Why } from '../contract/Answer.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { PairResult } from './compute.ts';
+import { curveAtPace } from './curveAtPace.ts';
 import type { PairInputs } from './fields.ts';
 import { said } from './words.ts';
 
 /** From the isolation set over what is back to what is left of the lift, with these numbers. */
 export function whyPair(input: PairInputs, result: PairResult): Why {
   const { isolation, compound, question, forecast } = result;
-  const { reps, repsLeft, secondsPerRep } = question.isolation;
-  const { kappa, alpha } = enduranceCurves[isolation.endurance];
-  const curve = { kappa: kappaAtTempo(kappa, secondsPerRep).kappa.likely, alpha };
+  const { reps, repsLeft } = question.isolation;
+  const curve = curveAtPace(question.isolation);
   const cost = repCost({ intensity: shareForReps(reps + repsLeft, curve), ...curve });
   const { capacity, recovered, loadShare } = forecast;
   return {

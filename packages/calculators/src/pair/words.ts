@@ -15,14 +15,15 @@ export const said = {
   rounds: 'Round by round',
   columns: {
     round: 'Round',
+    isolation: 'Isolation reps',
     load: 'Load',
-    reps: 'Reps with the usual load',
+    reps: 'Or reps with the usual load',
     left: 'Strength left',
   },
   span: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
   spent: (round: number, why: string) => `No round ${round}: ${why}`,
   roundsSay: (rest: number) =>
-    `Likely, and what 8 of 10 lie between. Strength left is that of the whole lift before its first rep; ${rest} s of rest between rounds.`,
+    `Likely, and what 8 of 10 lie between, with ${rest} s of rest between rounds. The isolation set keeps its load, so its reps fall; strength left is that of the compound lift before its first rep.`,
   correct: 'After the first try',
   correctSays: (percent: string) =>
     `Change the load by ${percent} for each rep more or fewer than wanted, and go by that from then on.`,
@@ -39,8 +40,9 @@ export const said = {
     'Trials agree that the second lift gets worse and do not say by how much; the band takes 0.3 to 1.6 times what the model says. How work spreads over muscles is a convention.',
   refusedLabel: 'These two as a pair',
   refused: 'Not offered',
-  refusedSays: 'It would not do what a pair is for. The reasons stand below, with pairs that fit.',
+  refusedSays: 'It would not do what a pair is for. Why not stands below.',
   why: 'Why not',
+  allReasons: 'Everything against it',
   onePlace: (first: string, second: string) => `At one spot: ${first}, then ${second}`,
   loadTheBar: (load: string) => `Load the bar to ${load}`,
   howLong: 'How long is the second set?',

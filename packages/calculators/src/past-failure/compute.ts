@@ -1,4 +1,3 @@
-import type { Exercise } from '@windlass/core/anatomy';
 import {
   type ChainForecast,
   type ChainNeed,
@@ -23,6 +22,7 @@ import { enduranceCurves } from '@windlass/core/strength';
 import { secondsPerRep } from '@windlass/core/tempo';
 import type { NoAnswer } from '../contract/Answer.ts';
 import type { Computed } from '../contract/Definition.ts';
+import { type ChainLift, chainLifts } from '../precomputed/chainLifts.ts';
 import { exerciseOf } from '../shared/exerciseFields.ts';
 import { clientOf } from '../shared/healthFields.ts';
 import type { ChainInput } from './fields.ts';
@@ -32,7 +32,7 @@ import { stagesOf } from './stagesOf.ts';
 import { said } from './words.ts';
 
 export interface ChainResult {
-  readonly exercise: Exercise;
+  readonly exercise: ChainLift;
   readonly stages: readonly Stage[];
   readonly intensity: number;
   readonly paceSeconds: number;
@@ -96,10 +96,10 @@ export function askedOf(input: ChainInput) {
   };
 }
 
-function settingOf(input: ChainInput): ChainSetting & { readonly exercise: Exercise } {
+function settingOf(input: ChainInput): ChainSetting & { readonly exercise: ChainLift } {
   const { client, context } = askedOf(input);
   return {
-    exercise: exerciseOf(input.exercise),
+    exercise: exerciseOf(chainLifts, input.exercise),
     partner: input.company === 'partner',
     stops: input.stops === 'yes',
     switchedOn: input.switchedOn === 'yes',

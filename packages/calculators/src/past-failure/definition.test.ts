@@ -15,6 +15,7 @@ function refused(texts: Texts): NoAnswer {
   return answer;
 }
 const picture = ({ view }: NoAnswer) => viewText(view?.());
+const everything = ({ view, details }: NoAnswer) => viewText([view?.(), details?.()]);
 
 describe('lift, hold, lower on the pulldown, alone', () => {
   const pulldown = { exercise: 'cable-pulldown', lowerings: '1', lowerSeconds: '6' };
@@ -68,7 +69,7 @@ describe('a bar above the body, alone', () => {
 
   it('refuses help and lowerings, says why, names what can be left, and ends short of failure', () => {
     const answer = refused(bench);
-    const text = picture(answer);
+    const text = everything(answer);
     expect(text).toMatch(/stays on the lifter unless stops catch it/);
     expect(text).toMatch(/dumbbells, a machine, a guided bar with stops or body weight/);
     expect(text).toMatch(/test them with the empty bar/);

@@ -1,3 +1,4 @@
+import type { Band } from '@windlass/core/basis';
 import { loadFromValue, toKg } from '@windlass/core/load';
 import { formatTempo } from '@windlass/core/tempo';
 import type { NextLink } from '../contract/Answer.ts';
@@ -28,7 +29,7 @@ export const pastFailure = defineCalculator({
   }),
   certainty: (_, { forecast, stages }) => ({
     kind: 'band',
-    band: forecast.secondsUnderLoad,
+    band: wholeSeconds(forecast.secondsUnderLoad),
     unit: 's',
     says: stages.some(({ kind }) => kind === 'hold' || kind === 'lower')
       ? said.unmeasured
@@ -42,6 +43,11 @@ export const pastFailure = defineCalculator({
   view: (input, result) => ChainView({ result, tempo: formatTempo(input.tempo) }),
   details: (_, result) => ChainDetails({ result }),
 });
+
+/** What is forecast in seconds is not known to tenths. */
+function wholeSeconds({ low, likely, high, level }: Band): Band {
+  return { low: Math.round(low), likely: Math.round(likely), high: Math.round(high), level };
+}
 
 function nextLinks(input: ChainInput, { exercise, forecast }: ChainResult): readonly NextLink[] {
   const lift = forecast.stages[0]?.count ?? forecast.secondsUnderLoad;

@@ -1,14 +1,14 @@
-import { type Exercise, exercises } from '@windlass/core/anatomy';
 import type { LoadValue } from '@windlass/core/load';
 import type { Tempo } from '@windlass/core/tempo';
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields } from '../fields/Field.ts';
+import { chainLifts } from '../precomputed/chainLifts.ts';
 import { exerciseField } from '../shared/exerciseFields.ts';
 import { type HealthInput, healthFields, healthGroup } from '../shared/healthFields.ts';
 import { type StageInput, stageFields, usedBy } from './stageFields.ts';
 
 /** Lifts whose load stays on a lifter who fails alone, unless something catches it. */
-const leavesTheLoad = exercises
+const leavesTheLoad = chainLifts
   .filter(({ atFailureAlone }) => atFailureAlone === 'needs-stops')
   .map(({ id }) => id);
 
@@ -16,7 +16,7 @@ const leavesTheLoad = exercises
 export const fields = {
   exercise: exerciseField(
     { label: 'Exercise', help: 'A few letters find it.', default: 'chin-up' },
-    canGoOn,
+    chainLifts,
   ),
   load: {
     kind: 'load',
@@ -146,9 +146,4 @@ export interface ChainInput extends StageInput, HealthInput {
   readonly stops: 'yes' | 'no';
   readonly before: 'accustomed' | 'first-time';
   readonly switchedOn: 'yes' | 'no';
-}
-
-/** Lifts with a known load and a place to stop in: what is held for time or thrown has no chain. */
-function canGoOn({ timed, holds, loads }: Exercise): boolean {
-  return !timed && holds.length > 0 && loads.some((load) => load !== 'band');
 }

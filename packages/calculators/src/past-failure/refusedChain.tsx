@@ -25,7 +25,20 @@ export function refusedChain(
     cautions,
     sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
     next: [...nearestLink(input, nearest), ...otherExercise(input, refusals)],
-    view: () => <Reasons refusals={refusals} nearest={nearest} />,
+    view: () => (
+      <>
+        <h2 class="wl-heading">{said.why}</h2>
+        <Reasons refusals={refusals.slice(0, 1)} />
+        {nearest.kind === 'stop-short' && <p>{said.stopShort(nearest.repsInReserve)}</p>}
+      </>
+    ),
+    details: () =>
+      refusals.length > 1 && (
+        <section class="wl-panel">
+          <h2 class="wl-heading">{said.allReasons}</h2>
+          <Reasons refusals={refusals} />
+        </section>
+      ),
   };
 }
 
@@ -45,26 +58,16 @@ function otherExercise(
   return [{ calculator: 'exchange', label: said.otherExercise, carry }];
 }
 
-interface ReasonsProps {
-  readonly refusals: readonly ChainRefusal[];
-  readonly nearest: NearestChain;
-}
-
-/** Each reason with what to do instead. */
-function Reasons({ refusals, nearest }: ReasonsProps) {
+/** Reasons, each with what to do instead. */
+function Reasons({ refusals }: { readonly refusals: readonly ChainRefusal[] }) {
   return (
-    <>
-      <h2 class="wl-heading">{said.why}</h2>
-      <ul class="wl-sources">
-        {refusals.map(({ code, stage, why, instead, ask }) => (
-          <li key={`${code} ${stage}`}>
-            {why} <strong>{instead}</strong>{' '}
-            {ask.length > 0 && words.cautions.ask(ask.map((one) => words.cautions.advisers[one]))}
-          </li>
-        ))}
-      </ul>
-      {nearest.kind === 'stop-short' && <p>{said.stopShort(nearest.repsInReserve)}</p>}
-      {nearest.kind === 'none' && <p>{nearest.why}</p>}
-    </>
+    <ul class="wl-sources">
+      {refusals.map(({ code, stage, why, instead, ask }) => (
+        <li key={`${code} ${stage}`}>
+          {why} <strong>{instead}</strong>{' '}
+          {ask.length > 0 && words.cautions.ask(ask.map((one) => words.cautions.advisers[one]))}
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -37,7 +37,7 @@ function stageField<Default extends StageChoice>(place: number, first: Default) 
   return {
     kind: 'choice',
     label: said.place(place),
-    help: said.placeHelp,
+    help: said.placeHelp(place),
     options,
     default: first,
     ...(place > 2 && { when: (texts: Texts) => names.some((name) => texts[name] !== 'none') }),

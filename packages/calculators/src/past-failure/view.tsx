@@ -1,5 +1,6 @@
+import type { CapacityTrace } from '@windlass/core/capacity';
 import type { StageForecast } from '@windlass/core/extension';
-import { CapacityCurves } from '../ui/CapacityCurves.tsx';
+import { type CapacityCurvePoint, CapacityCurves } from '../ui/CapacityCurves.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
 import type { ChainResult } from './compute.ts';
@@ -29,16 +30,40 @@ export function ChainView({ result, tempo }: ChainViewProps) {
         low={trace.low.points}
         likely={trace.likely.points}
         high={trace.high.points}
-        lines={shown.map(({ id, capacity }) => ({ label: said.lines[id], ...capacity }))}
+        lines={shown.map(({ id, capacity }) => ({
+          label: said.lines[id](percent(capacity.likely)),
+          ...capacity,
+        }))}
+        marks={firstCrossings(trace.likely)}
         says={said.drawing(
           forecast.stages.map(stageWords),
           formatNumber(end.seconds, 0),
-          words.chance.percent(formatNumber(end.capacity * 100, 0)),
+          percent(end.capacity),
         )}
       />
       <LivePlace result={result} tempo={tempo} />
     </>
   );
+}
+
+/** Where the likely curve first falls through each line. */
+function firstCrossings({ crossings, points }: CapacityTrace): readonly CapacityCurvePoint[] {
+  const falls = crossings.filter(({ direction }) => direction === 'down');
+  return falls
+    .filter(({ line }, at) => falls.findIndex((other) => other.line === line) === at)
+    .map(({ seconds }) => ({ seconds, capacity: capacityAt(points, seconds) }));
+}
+
+function capacityAt(points: CapacityTrace['points'], seconds: number): number {
+  const next = points.findIndex((point) => point.seconds >= seconds);
+  const [from, to] = [points[Math.max(0, next - 1)], points[next]];
+  if (!from || !to || to.seconds === from.seconds) return to?.capacity ?? 1;
+  const part = (seconds - from.seconds) / (to.seconds - from.seconds);
+  return from.capacity + part * (to.capacity - from.capacity);
+}
+
+function percent(share: number): string {
+  return words.chance.percent(formatNumber(share * 100, 0));
 }
 
 function StageTile({ forecast }: { readonly forecast: StageForecast }) {

@@ -19,7 +19,10 @@ export const said = {
   },
   place: (place: number) =>
     ['First after failure', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth'][place - 1] ?? '',
-  placeHelp: 'A muscle holds more than it lifts and lowers more than it holds.',
+  placeHelp: (place: number) =>
+    place === 1
+      ? 'A muscle holds more than it lifts and lowers more than it holds.'
+      : 'Right after the one above.',
   noForecast: 'No forecast',
   tooLight: 'Below a fifth of the one-rep max nothing was measured. Take more load.',
   tooHeavy: 'Above 110 % of the one-rep max there is nothing to lift. Take less load.',
@@ -65,7 +68,11 @@ export const said = {
     return `${whole.charAt(0).toUpperCase()}${whole.slice(1)}`;
   },
   chart: 'Strength left over the seconds of the set, and what each kind of work asks for',
-  lines: { lift: 'lifting asks for this', hold: 'holding this', lower: 'lowering this' },
+  lines: {
+    lift: (percent: string) => `lifting ends at ${percent}`,
+    hold: (percent: string) => `holding ends at ${percent}`,
+    lower: (percent: string) => `lowering ends at ${percent}`,
+  },
   drawing: (stages: readonly string[], seconds: string, left: string) =>
     `Strength left falls from 100 % to about ${left} over ${seconds} s: ${stages.join(', ')}.`,
   stageSays: (name: string, count: string, unit: string) =>
@@ -98,9 +105,10 @@ export const said = {
   refused: 'Not offered here',
   refusedSays: (count: number) =>
     count === 1
-      ? 'One thing speaks against it. It stands below, with what comes nearest.'
-      : `${count} things speak against it. They stand below, with what comes nearest.`,
+      ? 'One thing speaks against it. It stands below.'
+      : `${count} things speak against it. They stand below.`,
   why: 'Why not',
+  allReasons: 'Everything against it',
   nearest: (chain: string) => `Instead: ${chain.charAt(0).toLowerCase()}${chain.slice(1)}`,
   stopShort: (count: number) => `End the set with ${count} or more repetitions left.`,
   otherExercise: 'Which exercise can be left at any point?',

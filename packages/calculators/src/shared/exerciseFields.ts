@@ -1,18 +1,19 @@
-import { type Exercise, exercises, findExercise } from '@windlass/core/anatomy';
 import type { ChoiceField } from '../fields/Field.ts';
 
-/** A choice among the exercises of the library. */
+type Named = { readonly id: string; readonly name: string };
+
+/** A choice among exercises. */
 export function exerciseField(
   face: { readonly label: string; readonly help: string; readonly default: string },
-  isOffered: (exercise: Exercise) => boolean = () => true,
+  list: readonly Named[],
 ): ChoiceField {
-  const options = exercises.filter(isOffered).map(({ id, name }) => ({ id, label: name }));
+  const options = list.map(({ id, name }) => ({ id, label: name }));
   return { kind: 'choice', ...face, options };
 }
 
-/** The exercise with an id that a choice has let through. */
-export function exerciseOf(id: string): Exercise {
-  const found = findExercise(id);
-  if (found.kind === 'unknown') throw new RangeError(`exerciseOf: no exercise ${id}`);
-  return found.exercise;
+/** The exercise with an id that a choice among the same list has let through. */
+export function exerciseOf<One extends Named>(list: readonly One[], id: string): One {
+  const found = list.find((exercise) => exercise.id === id);
+  if (!found) throw new RangeError(`exerciseOf: no exercise ${id}`);
+  return found;
 }

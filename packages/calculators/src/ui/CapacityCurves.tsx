@@ -20,6 +20,8 @@ interface CapacityCurvesProps {
   readonly likely: readonly CapacityCurvePoint[];
   readonly high: readonly CapacityCurvePoint[];
   readonly lines: readonly CapacityBandLine[];
+  /** Moments of the likely curve that matter. */
+  readonly marks?: readonly CapacityCurvePoint[];
   readonly says: string;
 }
 
@@ -32,7 +34,8 @@ const BASE = 168;
  * Capacity over the seconds of a set, as the curves of who tires fast, the likely one and who
  * tires slowly: each as long as its set is, the band between them.
  */
-export function CapacityCurves({ low, likely, high, lines, says }: CapacityCurvesProps) {
+export function CapacityCurves(props: CapacityCurvesProps) {
+  const { low, likely, high, lines, marks = [], says } = props;
   const every = [...low, ...likely, ...high];
   const end = Math.max(...every.map(({ seconds }) => seconds), 1);
   const lowest = Math.min(
@@ -72,6 +75,9 @@ export function CapacityCurves({ low, likely, high, lines, says }: CapacityCurve
       ))}
       <path class="wl-capacity-band" d={`M${path(high)}L${path(low.toReversed())}Z`} />
       <path class="wl-capacity-line" d={`M${path(likely)}`} />
+      {marks.map(({ seconds, capacity }) => (
+        <circle key={seconds} class="wl-mark-dot" cx={x(seconds)} cy={y(capacity)} r="4" />
+      ))}
       {[0, 0.5, 1].map((share) => (
         <text
           key={share}

@@ -9,7 +9,7 @@ export function CautionStrip({ cautions }: { readonly cautions: readonly Caution
     <section class="wl-panel wl-cautions" data-only-notes={onlyNotes ? 'true' : undefined}>
       <h2 class="wl-heading">{words.more.cautions}</h2>
       <ul>
-        {cautions.map(({ id, level, what, why, instead, ask, sources }) => (
+        {cautions.map(({ id, level, what, why, instead, ask, sources }, place) => (
           <li key={id} data-level={level}>
             <strong>
               {words.cautions.level[level]}: {what}
@@ -17,10 +17,18 @@ export function CautionStrip({ cautions }: { readonly cautions: readonly Caution
             {why} {instead}{' '}
             {ask.length > 0 &&
               words.cautions.ask(ask.map((adviser) => words.cautions.advisers[adviser]))}
-            <cite class="wl-cite">{sources.map(({ citation }) => citation).join(' ')}</cite>
+            <cite class="wl-cite">{citations(sources, cautions.slice(0, place))}</cite>
           </li>
         ))}
       </ul>
     </section>
   );
+}
+
+/** What a caution rests on; a source that stands with one before it is not written out again. */
+function citations(sources: Caution['sources'], before: readonly Caution[]): string {
+  const shown = before.flatMap((caution) => caution.sources.map(({ id }) => id));
+  const fresh = sources.filter(({ id }) => !shown.includes(id));
+  const again = fresh.length < sources.length ? [words.cautions.above] : [];
+  return [...fresh.map(({ citation }) => citation), ...again].join(' ');
 }

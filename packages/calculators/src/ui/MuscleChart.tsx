@@ -16,8 +16,8 @@ interface MuscleChartProps {
   readonly says: string;
 }
 
-const HEIGHT = 200;
-const MOST_ROW = 40;
+const HEIGHT = 236;
+const MOST_ROW = 46;
 const MOST_ROWS = 7;
 const LEFT = 0;
 const RIGHT = 312;

@@ -67,7 +67,7 @@ function liftToFailure(): void {
     tap('Rep done');
   }
   wait(2);
-  tap('Could not finish it');
+  tap('Not finished');
 }
 
 function holdFor(seconds: number): void {
@@ -132,12 +132,12 @@ describe('a set followed live', () => {
     open();
     tap('Start');
     wait(3);
-    tap('A sign to stop for');
+    tap('Stop for a sign');
     tap('Fainting, dizziness or light-headedness');
     const record = text('.wl-live-record') ?? '';
     expect(record).toMatch(/stop rule: Fainting/);
     expect(record).toMatch(/sit or lie.*Ask a physician/);
-    expect(names()).toContain('A sign to stop for');
+    expect(names()).toContain('Stop for a sign');
     expect(names()).not.toContain('Rep done');
   });
 

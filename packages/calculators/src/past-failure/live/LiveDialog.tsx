@@ -1,6 +1,6 @@
 import { startLiveSet } from '@windlass/core/extension';
 import { loadFromValue } from '@windlass/core/load';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { loadWords } from '../../shared/loadWords.ts';
 import { formatNumber } from '../../ui/formatNumber.ts';
 import type { ChainResult } from '../compute.ts';
@@ -32,7 +32,7 @@ export function LiveDialog({ result, tempo, onClose }: LiveDialogProps) {
   const control = useLiveSet(() => savedSet(sessionStorage) ?? fresh());
   const [asking, setAsking] = useState<'end' | 'sign' | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     dialog.current?.showModal();
   }, []);
   useAwakeScreen();
@@ -69,11 +69,8 @@ export function LiveDialog({ result, tempo, onClose }: LiveDialogProps) {
           </li>
         ))}
       </ol>
-      {standing.end ? (
-        <LiveRecord running={running} rules={result.stopRules} />
-      ) : (
-        <LiveNow control={control} />
-      )}
+      {standing.end && <LiveRecord running={running} rules={result.stopRules} />}
+      {!standing.end && asking === null && <LiveNow control={control} />}
       {asking === null ? (
         <LiveMoves
           control={control}

@@ -44,25 +44,29 @@ export function LiveMoves({ control, onEnd, onSign }: LiveMovesProps) {
       <button type="button" class="wl-button wl-live-sign" onClick={onSign}>
         {live.sign}
       </button>
-      <button
-        type="button"
-        class="wl-button"
-        disabled={!standing.next.includes('stopped')}
-        onClick={onEnd}
-      >
-        {live.end}
-      </button>
-      <button type="button" class="wl-button" disabled={said === 0} onClick={undo}>
-        {live.undo}
-      </button>
-      <button
-        type="button"
-        class="wl-button"
-        disabled={running.set.undone.length === 0}
-        onClick={redo}
-      >
-        {live.redo}
-      </button>
+      <div class="wl-live-others">
+        {!standing.end && (
+          <button
+            type="button"
+            class="wl-button"
+            disabled={!standing.next.includes('stopped')}
+            onClick={onEnd}
+          >
+            {live.end}
+          </button>
+        )}
+        <button type="button" class="wl-button" disabled={said === 0} onClick={undo}>
+          {live.undo}
+        </button>
+        <button
+          type="button"
+          class="wl-button"
+          disabled={running.set.undone.length === 0}
+          onClick={redo}
+        >
+          {live.redo}
+        </button>
+      </div>
     </div>
   );
 }

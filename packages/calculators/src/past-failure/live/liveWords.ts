@@ -38,7 +38,7 @@ export const live = {
   moves: {
     started: () => 'Start',
     rep: () => 'Rep done',
-    failed: () => 'Could not finish it',
+    failed: () => 'Not finished',
     'lifting-resumed': (stage: Stage) => resumed(stage),
     'hold-begun': () => 'Hold begins',
     'hold-ended': () => 'Hold is over',
@@ -48,7 +48,7 @@ export const live = {
   undo: 'Take back',
   redo: 'Bring back',
   end: 'End the set',
-  sign: 'A sign to stop for',
+  sign: 'Stop for a sign',
   back: 'Back to the set',
   howEnded: 'How does it end?',
   targetReached: 'All that was planned is done',
