@@ -1,74 +1,197 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import axe from 'axe-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { siteInBrowser } from './siteInBrowser.ts';
 
+const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
 const here = siteInBrowser();
 
+const wide = { width: 1280, height: 900 };
+const phone = { width: 390, height: 844 };
+const fewest = '#ask-intent-lifts-0-window-minReps';
+
+/** The planner, ready to be changed. */
+async function planner(fragment = '', viewport = wide): Promise<Page> {
+  const page = await here.browser.newPage({ viewport });
+  await page.goto(`${here.origin}/plan/${fragment}`, { waitUntil: 'networkidle' });
+  return page;
+}
+
+const texts = (page: Page, selector: string) =>
+  page.$$eval(selector, (found) => found.map((element) => element.textContent));
+const loads = (page: Page) => texts(page, '.load-value');
+const lifts = (page: Page) => texts(page, '.lift h2');
+
+/** Waits until the loads of the sheet are other than these. */
+async function changedFrom(page: Page, before: readonly (string | null)[]): Promise<void> {
+  await expect.poll(() => loads(page)).not.toEqual(before);
+}
+
+/** What an accessibility check finds, but for one rule. */
+async function violations(page: Page, without?: string): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(async (rule) => {
+    const { axe: inPage } = globalThis as unknown as { axe: typeof axe };
+    const runOnly = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const rules = rule === undefined ? {} : { [rule]: { enabled: false } };
+    const { violations } = await inPage.run(document, { runOnly, rules });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  }, without);
+  return found.map((words) => words.slice(0, 500));
+}
+
 describe('the planner', () => {
-  it('has a whole plan without scripts', async () => {
-    const context = await here.browser.newContext({ javaScriptEnabled: false });
-    const page = await context.newPage();
-    await page.goto(`${here.origin}/plan/`);
-    expect(await page.locator('article').count()).toBe(3);
-    expect(await page.locator('main').textContent()).not.toMatch(/NaN|Infinity|undefined/);
-    await context.close();
+  it('plans again at a change, and keeps it in the address', async () => {
+    const page = await planner();
+    const before = await loads(page);
+    await page.fill(fewest, '5');
+    await changedFrom(page, before);
+    await expect.poll(() => page.url()).toContain('#1.');
+    const after = await loads(page);
+    const again = await planner(new URL(page.url()).hash);
+    await changedFrom(again, before);
+    expect(await loads(again)).toEqual(after);
+    expect(await again.inputValue(fewest)).toBe('5');
+    await page.close();
+    await again.close();
   });
 
-  it('plans anew with every change, and the link carries it', async () => {
-    const page = await here.browser.newPage();
-    await page.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
-    const first = page.locator('article').first();
-    const before = await first.textContent();
-    const fewest = page
-      .getByRole('group', { name: 'Lift 1' })
-      .getByRole('textbox', { name: 'Reps from' });
-    await fewest.fill('4');
-    await page
-      .getByRole('group', { name: 'Lift 1' })
-      .getByRole('textbox', { name: 'to', exact: true })
-      .fill('6');
-    await expect.poll(() => first.textContent()).toContain('4–6');
-    expect(await first.textContent()).not.toBe(before);
-    await expect.poll(() => new URL(page.url()).hash.length).toBeGreaterThan(10);
-    expect(page.url().length).toBeLessThan(2000);
-    const other = await here.browser.newPage();
-    await other.goto(page.url(), { waitUntil: 'networkidle' });
-    await expect.poll(() => other.locator('article').first().textContent()).toContain('4–6');
+  it('keeps a wrong value and the last good plan, and nothing moves', async () => {
+    const page = await planner();
+    const before = await loads(page);
+    const place = () =>
+      page.$$eval('.leaf', (parts) =>
+        parts.map((part) => part.getBoundingClientRect().top + scrollY),
+      );
+    const placeBefore = await place();
+    await page.fill(fewest, 'eight');
+    const link = page.getByRole('link', { name: /whole number from 1 to 100/ });
+    await link.waitFor();
+    expect(await page.inputValue(fewest)).toBe('eight');
+    expect(await loads(page)).toEqual(before);
+    expect(await place()).toEqual(placeBefore);
+    await link.click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe(fewest.slice(1));
+    await page.fill(fewest, '8');
+    await link.waitFor({ state: 'detached' });
+    await page.close();
+  });
+
+  it('adds, moves and removes lifts, and takes it back', async () => {
+    const page = await planner();
+    const before = await lifts(page);
+    await page.getByRole('button', { name: 'Add a lift' }).click();
+    await page.getByLabel('Search').fill('chin');
+    await page.getByRole('button', { name: /^Chin-up/ }).click();
+    await expect.poll(() => lifts(page)).toEqual([...before, 'Chin-up']);
+    await page.getByRole('button', { name: 'Do Chin-up earlier' }).click();
+    await expect.poll(async () => (await lifts(page)).indexOf('Chin-up')).toBe(2);
+    await page.getByRole('button', { name: 'Remove Chin-up' }).click();
+    await expect.poll(() => lifts(page)).toEqual(before);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(async () => (await lifts(page)).indexOf('Chin-up')).toBe(2);
+    await page.close();
+  });
+
+  it('says that a link is damaged and keeps it until something is changed', async () => {
+    const page = await planner('#1.damaged');
+    expect(await page.textContent('[role=alert]')).toMatch(/damaged/);
+    expect(page.url()).toContain('#1.damaged');
+    await page.fill(fewest, '7');
+    await expect.poll(() => page.url()).not.toContain('#1.damaged');
+    await page.goBack();
+    expect(page.url()).toContain('#1.damaged');
+    await page.close();
+  });
+
+  it('asks first where there is a sign, and plans again without it', async () => {
+    const page = await planner('#leg-day');
+    await page.getByText('Any of these signs, now or lately?').first().click();
+    const sign = page.getByLabel('Dizziness or fainting');
+    await sign.check();
+    await page.locator('.ask-first').waitFor();
+    expect(await loads(page)).toEqual([]);
+    await sign.uncheck();
+    await page.locator('.ask-first').waitFor({ state: 'detached' });
+    expect(await loads(page)).toHaveLength(3);
+    await page.close();
+  });
+
+  it('opens the file that it saved', async () => {
+    const page = await planner('#leg-day');
+    await page.fill('#ask-client-name', 'Lookout');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save plan' }).click(),
+    ]);
+    const file = readFileSync(await download.path(), 'utf8');
+    expect(JSON.parse(file).client.name).toBe('Lookout');
+    const other = await planner();
+    const saved = { name: 'lookout.json', mimeType: 'application/json', buffer: Buffer.from(file) };
+    await other.setInputFiles('input[type=file]', saved);
+    await expect.poll(() => texts(other, '.sheet-name')).toEqual(['Lookout']);
+    await page.close();
     await other.close();
+  });
+
+  it.each([wide, phone])('is accessible with everything open, $width wide', async (viewport) => {
+    const page = await planner('', viewport);
+    await page.evaluate(() => {
+      for (const button of document.querySelectorAll<HTMLElement>('.leaf-change')) button.click();
+      for (const fold of document.querySelectorAll('details')) fold.open = true;
+    });
+    await page.locator('.set').first().waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.fill(fewest, '');
+    await page.locator('.old').waitFor();
+    // What would be right lies over the controls below its field while that is wrong.
+    expect(await violations(page, 'target-size')).toEqual([]);
     await page.close();
   });
 
-  it('keeps the last good plan while a value is wrong', async () => {
-    const page = await here.browser.newPage();
-    await page.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
-    const lift = page.getByRole('group', { name: 'Lift 1' });
-    await lift.getByRole('textbox', { name: 'Reps from' }).fill('40');
-    const field = lift.getByRole('textbox', { name: 'Reps from' });
-    await expect.poll(() => page.locator('main').textContent()).toContain('upside down');
-    expect(await field.inputValue()).toBe('40');
-    expect(await page.locator('article').first().textContent()).toContain('8–11');
+  it('has targets of at least 44 by 44 pixels', async () => {
+    const page = await planner('', phone);
+    await page.evaluate(() => {
+      for (const button of document.querySelectorAll<HTMLElement>('.leaf-change')) button.click();
+    });
+    const small = await page.$$eval('.plan :is(button, select, summary, label.check)', (found) =>
+      found
+        .filter((element) => element.checkVisibility())
+        .map((element) => ({ element, box: element.getBoundingClientRect() }))
+        .filter(
+          ({ element, box }) => box.height < 44 || (box.width < 44 && !element.matches('select')),
+        )
+        .map(({ element }) => element.outerHTML.slice(0, 200)),
+    );
+    expect(small).toEqual([]);
     await page.close();
   });
 
-  it('says so when a link is damaged, and loses nothing', async () => {
-    const page = await here.browser.newPage();
-    await page.goto(`${here.origin}/plan/#1.damaged`, { waitUntil: 'networkidle' });
-    await expect.poll(() => page.locator('main').textContent()).toMatch(/link/i);
-    expect(await page.locator('article').count()).toBe(3);
-    await page.close();
-  });
-
-  it('plans for every person of the demonstration', async () => {
-    const page = await here.browser.newPage();
-    await page.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
-    for (const [name, person] of [
-      ['Leg day', 'Helm'],
-      ['First day', 'New crew member'],
-      ['Pull day', 'Winch hand'],
-    ] as const) {
-      await page.getByRole('button', { name, exact: true }).click();
-      await expect.poll(() => page.locator('main').textContent()).toContain(person);
-      expect(await page.locator('main').textContent()).not.toMatch(/NaN|Infinity|undefined/);
+  it.each(['#pull-day', '#leg-day', '#first-day'])('prints %s on one page', async (fragment) => {
+    const page = await planner(fragment);
+    for (const format of ['A4', 'Letter']) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     }
     await page.close();
+  });
+
+  it('runs with at most 90 kB of script, compressed', () => {
+    const html = readFileSync(join(dist, 'plan', 'index.html'), 'utf8');
+    const scripts = new Set(
+      [...html.matchAll(/<script[^>]*src="\/(assets\/[^"]+)"/g)].map(([, file]) => file ?? ''),
+    );
+    expect(scripts.size).toBeGreaterThan(0);
+    for (const script of scripts) {
+      const code = readFileSync(join(dist, script), 'utf8');
+      for (const [, file] of code.matchAll(/\bfrom\s*"\.\/([^"]+)"/g))
+        scripts.add(`assets/${file}`);
+    }
+    const sizes = [...scripts].map((file) => gzipSync(readFileSync(join(dist, file))).length);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(90_000);
   });
 });
