@@ -17,8 +17,10 @@ export const loadOptions = [
 
 export type LoadId = (typeof loadOptions)[number]['id'];
 
-/** Every station that an exercise of the library asks for, as people name it. */
-export const stationOptions = fullGym.stations.map((id) => ({ id, label: nameOf(id) }));
+/** Every station that an exercise of the library asks for, as people name it, by name. */
+export const stationOptions = fullGym.stations
+  .map((id) => ({ id, label: nameOf(id) }))
+  .toSorted((a, b) => (a.label < b.label ? -1 : 1));
 
 /** Where the exercise is to be done. */
 export const placeOptions = [

@@ -15,15 +15,15 @@ export const said = {
   rounds: 'Round by round',
   columns: {
     round: 'Round',
-    isolation: 'Isolation reps',
+    isolation: 'First reps',
     load: 'Load',
-    reps: 'Or reps with the usual load',
-    left: 'Strength left',
+    reps: 'Or reps',
+    left: 'Left',
   },
   span: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
   spent: (round: number, why: string) => `No round ${round}: ${why}`,
   roundsSay: (rest: number) =>
-    `Likely, and what 8 of 10 lie between, with ${rest} s of rest between rounds. The isolation set keeps its load, so its reps fall; strength left is that of the compound lift before its first rep.`,
+    `Likely, and what 8 of 10 lie between, with ${rest} s of rest between rounds. The isolation set keeps its load, so its reps fall. For the compound lift: the lighter load, or the reps with the usual one, and the strength left before its first rep.`,
   correct: 'After the first try',
   correctSays: (percent: string) =>
     `Change the load by ${percent} for each rep more or fewer than wanted, and go by that from then on.`,

@@ -28,7 +28,7 @@ export function refusedChain(
     view: () => (
       <>
         <h2 class="wl-heading">{said.why}</h2>
-        <Reasons refusals={refusals.slice(0, 1)} />
+        <Reasons refusals={gravest(refusals)} />
         {nearest.kind === 'stop-short' && <p>{said.stopShort(nearest.repsInReserve)}</p>}
       </>
     ),
@@ -56,6 +56,11 @@ function otherExercise(
   if (!refusals.some(({ code }) => code.startsWith('extension.alone'))) return [];
   const carry = { exercise, company, stops };
   return [{ calculator: 'exchange', label: said.otherExercise, carry }];
+}
+
+/** One reason for the first look: what concerns the whole set comes before what concerns a stage. */
+function gravest(refusals: readonly ChainRefusal[]): readonly ChainRefusal[] {
+  return [...refusals.filter(({ stage }) => stage === null), ...refusals].slice(0, 1);
 }
 
 /** Reasons, each with what to do instead. */

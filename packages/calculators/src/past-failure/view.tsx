@@ -25,7 +25,7 @@ export function ChainView({ result, tempo }: ChainViewProps) {
           <StageTile key={place} forecast={stage} />
         ))}
       </ol>
-      <p class="wl-soft">{said.chart}</p>
+      <p class="wl-soft">{kinds.includes('lighter') ? said.chartLighter : said.chart}</p>
       <CapacityCurves
         low={trace.low.points}
         likely={trace.likely.points}

@@ -68,6 +68,7 @@ export const said = {
     return `${whole.charAt(0).toUpperCase()}${whole.slice(1)}`;
   },
   chart: 'Strength left over the seconds of the set, and what each kind of work asks for',
+  chartLighter: 'Strength left over the seconds of the set; the lines are those of the whole load',
   lines: {
     lift: (percent: string) => `lifting ends at ${percent}`,
     hold: (percent: string) => `holding ends at ${percent}`,
@@ -78,11 +79,12 @@ export const said = {
   stageSays: (name: string, count: string, unit: string) =>
     `${name.toLowerCase()} ${count} ${unit}`,
   byStage: 'Stage by stage',
-  columns: { stage: 'Stage', count: 'How many', seconds: 'Under load', left: 'Strength left' },
+  columns: { stage: 'Stage', count: 'Count', seconds: 'Seconds', left: 'Left' },
   none: (percent: string) => `Nothing of it in ${percent} of lifters.`,
   help: (percents: readonly string[]) =>
     `The partner lifts up to ${percents.join(', then ')} of the load.`,
-  tableSays: 'Likely, and what 8 of 10 lifters lie between.',
+  tableSays:
+    'Likely, and what 8 of 10 lifters lie between: how many, seconds under load, strength left after it.',
   needs: 'What has to be there',
   stop: 'Stop at once, whatever stage it is',
   afterwards: 'And in the days after',

@@ -29,6 +29,8 @@ const LEFT = 38;
 const RIGHT = 352;
 const TOP = 12;
 const BASE = 168;
+/** Height of a label. */
+const LABEL = 13;
 
 /**
  * Capacity over the seconds of a set, as the curves of who tires fast, the likely one and who
@@ -48,6 +50,7 @@ export function CapacityCurves(props: CapacityCurvesProps) {
     round(BASE - ((Math.max(floor, capacity) - floor) / (1 - floor)) * (BASE - TOP));
   const path = (way: readonly CapacityCurvePoint[]) =>
     way.map(({ seconds, capacity }) => `${x(seconds)} ${y(capacity)}`).join('L');
+  const labels = apart(lines.map((line) => y(line.likely)));
   return (
     <svg class="wl-capacity" viewBox="0 0 360 200" role="img" aria-label={says}>
       {ticks(floor).map((capacity) => (
@@ -58,7 +61,7 @@ export function CapacityCurves(props: CapacityCurvesProps) {
           </text>
         </g>
       ))}
-      {lines.map((line) => (
+      {lines.map((line, place) => (
         <g key={line.label}>
           <rect
             class="wl-line-band"
@@ -68,7 +71,7 @@ export function CapacityCurves(props: CapacityCurvesProps) {
             height={round(Math.max(1, y(line.low) - y(line.high)))}
           />
           <path class="wl-line" d={`M${LEFT} ${y(line.likely)}H${RIGHT}`} />
-          <text class="wl-line-label" x={LEFT + 6} y={y(line.likely)} dy="1.25em">
+          <text class="wl-line-label" x={LEFT + 6} y={labels[place]} dy="1.25em">
             {line.label}
           </text>
         </g>
@@ -91,6 +94,18 @@ export function CapacityCurves(props: CapacityCurvesProps) {
       ))}
     </svg>
   );
+}
+
+/** Places for labels below lines, none less than a line of text below another. */
+function apart(places: readonly number[]): readonly number[] {
+  const moved = [...places];
+  const order = places.map((_, at) => at).toSorted((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
+  for (const [rank, at] of order.entries()) {
+    const above = order[rank - 1];
+    const least = above === undefined ? 0 : (moved[above] ?? 0) + LABEL;
+    moved[at] = Math.max(moved[at] ?? 0, least);
+  }
+  return moved;
 }
 
 function timeWords(seconds: number): string {
