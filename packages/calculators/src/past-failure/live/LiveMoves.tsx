@@ -22,7 +22,7 @@ export function LiveMoves({ control, onEnd, onSign }: LiveMovesProps) {
     <div class="wl-live-moves">
       {moves.map(({ kind, stage }, place) => (
         <button
-          key={`${said} ${kind}`}
+          key={place === 0 ? 'first' : kind}
           type="button"
           class={place === 0 ? 'wl-live-first' : 'wl-button'}
           {...(place === 0 ? { ref: first } : {})}
@@ -33,6 +33,7 @@ export function LiveMoves({ control, onEnd, onSign }: LiveMovesProps) {
       ))}
       {due && (
         <button
+          key="first"
           type="button"
           class="wl-live-first"
           ref={first}
