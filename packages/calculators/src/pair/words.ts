@@ -8,7 +8,7 @@ export const said = {
   usually: (figure: string) => `usually ${figure}`,
   reps: 'reps',
   band: 'That it gets worse is sure; by how much is not.',
-  left: 'Strength left at the first rep of it, muscle by muscle',
+  left: 'Strength left by muscle at its first rep; the stroke is without the isolation set',
   drawing: (muscles: readonly string[]) => `Strength left: ${muscles.join(', ')}.`,
   muscle: (name: string, left: string) => `${name} ${left}`,
   partOf: (percent: string) => `${percent} of the lift`,
