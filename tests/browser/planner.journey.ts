@@ -18,6 +18,7 @@ const fewest = '#ask-intent-lifts-0-window-minReps';
 async function planner(fragment = '', viewport = wide): Promise<Page> {
   const page = await here.browser.newPage({ viewport });
   await page.goto(`${here.origin}/plan/${fragment}`, { waitUntil: 'networkidle' });
+  await page.locator('html:not(.opening)').waitFor();
   return page;
 }
 
@@ -58,6 +59,25 @@ describe('the planner', () => {
     expect(await again.inputValue(fewest)).toBe('5');
     await page.close();
     await again.close();
+  });
+
+  it('shows no other plan while it opens the one in the address', async () => {
+    const page = await here.browser.newPage({ viewport: wide });
+    await page.addInitScript(() => {
+      const seen = new Set<string>();
+      Object.assign(globalThis, { seen });
+      const look = () => {
+        const name = document.querySelector('.sheet-name');
+        if (name && getComputedStyle(name).visibility === 'visible') seen.add(name.textContent);
+        requestAnimationFrame(look);
+      };
+      look();
+    });
+    await page.goto(`${here.origin}/plan/#leg-day`, { waitUntil: 'networkidle' });
+    const seen = () =>
+      page.evaluate(() => [...(globalThis as unknown as { seen: Set<string> }).seen]);
+    await expect.poll(seen).toEqual(['Helm']);
+    await page.close();
   });
 
   it('keeps a wrong value and the last good plan, and nothing moves', async () => {

@@ -1,5 +1,5 @@
 import type { LiftPlanner } from '@windlass/core/session';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { AddLift } from './AddLift.tsx';
 import { type Asking, AskingContext } from './asks/Asking.ts';
 import { GymAsk } from './asks/GymAsk.tsx';
@@ -34,13 +34,19 @@ export function PlannerApp({ start, planOne }: PlannerAppProps) {
   const planner = usePlanner(start, planOne);
   const { draft, shown, problems, set, change, undo, begin, canUndo } = planner;
   const [notice, setNotice] = useState<string | null>(null);
+  const [isRead, setRead] = useState(false);
   const open = (opened: Json) => change(() => opened);
   const link = usePlanLink({
     draft,
+    onRead: () => setRead(true),
     onStart: begin,
     onDraft: open,
     onUnreadable: (kind) => setNotice(words.notice[kind]),
   });
+  const isSettled = isRead && (shown.draft === draft || problems.length > 0);
+  useEffect(() => {
+    if (isSettled) document.documentElement.classList.remove('opening');
+  }, [isSettled]);
   const { gym } = shown.question;
   const asking = useMemo<Asking>(
     () => ({ draft, problems, set, change, gym }),

@@ -12,6 +12,8 @@ interface PlanLinkUse {
   readonly onStart: (draft: Json) => void;
   /** Another link was gone to, that holds this draft. */
   readonly onDraft: (draft: Json) => void;
+  /** The address that the page was opened at has been read. */
+  readonly onRead: () => void;
   /** A link was opened that cannot be read. */
   readonly onUnreadable: (kind: 'newer' | 'damaged') => void;
 }
@@ -50,7 +52,7 @@ export function usePlanLink(use: PlanLinkUse): () => string {
       standIn.current = latest.current.draft;
       latest.current.onUnreadable(link.kind);
     };
-    void read();
+    void read().then(() => latest.current.onRead());
     addEventListener('hashchange', read);
     return () => removeEventListener('hashchange', read);
   }, []);

@@ -4,6 +4,7 @@ import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/ho
 import { type Planned, planFrom } from './state/planFrom.ts';
 import { plannerReducer, startState } from './state/plannerState.ts';
 import type { Json, Path } from './state/tree.ts';
+import { words } from './words.ts';
 
 /** What the page knows: the draft, the last plan that could be made, and whether it is of now. */
 export interface Planner {
@@ -37,11 +38,8 @@ export function usePlanner(start: Planned, planOne: LiftPlanner): Planner {
   useEffect(() => {
     if (draft === start.draft && shown === start) return;
     return afterPaint(async (isWanted) => {
-      const { readDraft } = await fetchReader();
-      if (!isWanted()) return;
-      const read = readDraft(draft);
-      if (read.ok) setAnswer({ shown: planFrom(draft, read.value, planOne), problems: NONE });
-      else setAnswer((before) => ({ shown: before.shown, problems: read.problems }));
+      const answer = await answerTo(draft, planOne);
+      if (isWanted()) setAnswer((before) => ({ ...before, ...answer }));
     });
   }, [draft, planOne]);
 
@@ -57,6 +55,25 @@ export function usePlanner(start: Planned, planOne: LiftPlanner): Planner {
     () => ({ draft, shown, problems, canUndo, set, change, undo, begin }),
     [draft, shown, problems, canUndo, set, change, undo, begin],
   );
+}
+
+interface Answer {
+  /** Left out where the one before stays. */
+  readonly shown?: Planned;
+  readonly problems: readonly Problem[];
+}
+
+/** The plan of a draft, or why there is none; whatever goes wrong, the plan before is marked as old. */
+async function answerTo(draft: Json, planOne: LiftPlanner): Promise<Answer> {
+  try {
+    const { readDraft } = await fetchReader();
+    const read = readDraft(draft);
+    if (!read.ok) return { problems: read.problems };
+    return { shown: planFrom(draft, read.value, planOne), problems: NONE };
+  } catch (error) {
+    const message = words.notPlanned(error instanceof Error ? error.message : String(error));
+    return { problems: [{ code: 'planner.not-planned', path: [], message }] };
+  }
 }
 
 /** Runs once the browser has painted what is there now; the result takes it back. */

@@ -6,6 +6,8 @@ import type { LeftOutLift } from '@windlass/core/session';
 /** Every word of the planner that does not come with a plan. */
 export const words = {
   title: 'Plan a session',
+  notPlanned: (why: string) =>
+    `This could not be worked out here (${why}). Load the page again; the link keeps what you entered.`,
   fetchFailed: 'This part could not be fetched. See to the connection and open it again.',
   region: {
     person: 'Person',

@@ -66,11 +66,15 @@ function TryStep({ name, plan, times = 1, children }: TryStepProps) {
         <span class="step-number">{plan.reps}</span> <small>{words.lift.repsUnit(plan.reps)}</small>
       </p>
       <div class="step-hands">
-        <p>{children}</p>
-        <p class="step-loading">{words.lift.stopWith(plan.stopWithLeft)}</p>
-        {Array.from({ length: times }, (_, place) => (
-          <WriteIn key={place} />
-        ))}
+        <div>
+          <p>{children}</p>
+          <p class="step-loading">{words.lift.stopWith(plan.stopWithLeft)}</p>
+        </div>
+        <div>
+          {Array.from({ length: times }, (_, place) => (
+            <WriteIn key={place} />
+          ))}
+        </div>
       </div>
     </li>
   );
