@@ -95,9 +95,22 @@ describe('the planner', () => {
     expect(await loads(page)).toEqual(before);
     expect(await place()).toEqual(placeBefore);
     await link.click();
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe(fewest.slice(1));
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe(fewest.slice(1));
     await page.fill(fewest, '8');
     await link.waitFor({ state: 'detached' });
+    await page.close();
+  });
+
+  it('leads to a wrong value that is folded away on a phone', async () => {
+    const page = await planner('', phone);
+    const change = page.getByRole('button', { name: 'Change Lift 1' });
+    await change.click();
+    await page.fill(fewest, '12');
+    const link = page.getByRole('link', { name: /upside down/ });
+    await link.waitFor();
+    await page.getByRole('button', { name: 'Close Lift 1' }).click();
+    await link.click();
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe(fewest.slice(1));
     await page.close();
   });
 

@@ -13,7 +13,7 @@ export function EquipmentAsk({ place }: { readonly place: number }) {
   const kind = textAt(draft, [...path, 'kind']);
   const name = textAt(draft, [...path, 'name']);
   return (
-    <Fold title={name} answer={isKind(kind) ? words.gym.kinds[kind] : kind} at={path}>
+    <Fold title={name} answer={isKind(kind) ? words.gym.kinds[kind] : kind} places={[path]}>
       <WordsAsk at={[...path, 'name']} label={words.gym.fields.name} />
       {isKind(kind) && <EquipmentFields kind={kind} path={path} />}
       <button type="button" class="wl-button" onClick={() => set(path, undefined)}>

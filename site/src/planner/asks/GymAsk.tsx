@@ -18,7 +18,7 @@ export function GymAsk() {
   return (
     <div class="folds">
       <WordsAsk at={['gym', 'name']} label={words.gym.name} />
-      <Fold title={words.gym.plates} answer={plates.join(', ')} at={['gym', 'plates']}>
+      <Fold title={words.gym.plates} answer={plates.join(', ')} places={[['gym', 'plates']]}>
         <PieceRows at={['gym', 'plates']} label={words.gym.plates} add={words.gym.addPlate} />
       </Fold>
       {equipment.map((_, place) => (

@@ -22,21 +22,21 @@ export function HealthAsk() {
       <Fold
         title={asked.pressure}
         answer={answer([...at('bloodPressure'), 'status'], asked.pressureChoices)}
-        at={at('bloodPressure')}
+        places={[at('bloodPressure')]}
       >
         <PressureAsk />
       </Fold>
       <Fold
         title={asked.complaints}
         answer={answer(at('complaints'), asked.complaintNames)}
-        at={at('complaints')}
+        places={[at('complaints')]}
       >
         <ComplaintsAsk />
       </Fold>
       <Fold
         title={asked.clinician}
         answer={answer([...at('clinician'), 'by'], asked.clinicianChoices)}
-        at={at('clinician')}
+        places={[at('clinician')]}
       >
         <ClinicianAsk />
       </Fold>
@@ -47,7 +47,7 @@ export function HealthAsk() {
         title={asked.lowering}
         choices={asked.loweringChoices}
       />
-      <Fold title={asked.age} answer={answer(at('ageYears'))} at={at('ageYears')}>
+      <Fold title={asked.age} answer={answer(at('ageYears'))} places={[at('ageYears')]}>
         <NumberAsk
           at={at('ageYears')}
           label={asked.age}
@@ -71,7 +71,7 @@ interface QuestionProps {
 function ListFold({ field, title, choices }: QuestionProps) {
   const { draft } = useAsking();
   return (
-    <Fold title={title} answer={healthAnswer(draft, at(field), choices)} at={at(field)}>
+    <Fold title={title} answer={healthAnswer(draft, at(field), choices)} places={[at(field)]}>
       <ListAsk at={at(field)} label={title} choices={choices} isLabelHidden />
     </Fold>
   );
@@ -80,7 +80,7 @@ function ListFold({ field, title, choices }: QuestionProps) {
 function ChoiceFold({ field, title, choices }: QuestionProps) {
   const { draft } = useAsking();
   return (
-    <Fold title={title} answer={healthAnswer(draft, at(field), choices)} at={at(field)}>
+    <Fold title={title} answer={healthAnswer(draft, at(field), choices)} places={[at(field)]}>
       <ChoiceAsk at={at(field)} label={asked.answer} choices={choices} nothing={asked.notAsked} />
     </Fold>
   );

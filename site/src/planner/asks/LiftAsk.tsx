@@ -127,7 +127,7 @@ function KnownSets({ place }: { readonly place: number }) {
   return (
     <Fold
       title={words.asks.setsKnown(own.length, dateWords(dates.at(-1) ?? ''))}
-      at={['client', 'sets']}
+      places={own.map((set) => ['client', 'sets', set])}
     >
       {own.length === 0 && <p class="soft">{words.asks.noSets}</p>}
       {own.map((set, index) => (

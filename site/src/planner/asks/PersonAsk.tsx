@@ -60,7 +60,10 @@ export function PersonAsk() {
         <UnitAsk />
       </FieldRow>
       {others.length > 0 && (
-        <Fold title={asked.otherSets(others.length)} at={['client', 'sets']}>
+        <Fold
+          title={asked.otherSets(others.length)}
+          places={others.map((place) => ['client', 'sets', place])}
+        >
           {others.map((place, index) => (
             <SetAsk key={place} place={place} number={index + 1} isNamed />
           ))}

@@ -8,17 +8,17 @@ interface FoldProps {
   readonly title: string;
   /** What was answered so far, in a few words. */
   readonly answer?: string;
-  /** Place of what is inside: the fold opens by itself where something there is wrong. */
-  readonly at: Path;
+  /** Places of what is inside: the fold opens by itself where something there is wrong. */
+  readonly places: readonly Path[];
   readonly children: ComponentChildren;
 }
 
 /** Questions behind one line that says what they ask and what was answered; made when it is opened. */
-export function Fold({ title, answer, at, children }: FoldProps) {
+export function Fold({ title, answer, places, children }: FoldProps) {
   const { problems } = useAsking();
   const element = useRef<HTMLDetailsElement>(null);
   const [isOpen, setOpen] = useState(false);
-  const isWrong = problemsAt(problems, at).length > 0;
+  const isWrong = places.some((place) => problemsAt(problems, place).length > 0);
   useEffect(() => {
     if (isWrong && element.current) element.current.open = true;
   }, [isWrong]);
