@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { siteInBrowser } from './siteInBrowser.ts';
+import { violations } from './violations.ts';
 
 const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
 const map = readFileSync(join(dist, 'sitemap-0.xml'), 'utf8');
@@ -33,19 +33,6 @@ function watch(page: Page): readonly string[] {
     }
   });
   return faults;
-}
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async () => {
-    const { axe: inPage } = globalThis as unknown as { axe: typeof axe };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const { violations } = await inPage.run(document, { runOnly: tags });
-    return violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`,
-    );
-  });
-  return found.map((words) => words.slice(0, 500));
 }
 
 describe('every page', () => {

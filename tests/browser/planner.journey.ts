@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { siteInBrowser } from './siteInBrowser.ts';
+import { violations } from './violations.ts';
 
 const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
 const here = siteInBrowser();
@@ -30,19 +30,6 @@ const lifts = (page: Page) => texts(page, '.lift h2');
 /** Waits until the loads of the sheet are other than these. */
 async function changedFrom(page: Page, before: readonly (string | null)[]): Promise<void> {
   await expect.poll(() => loads(page)).not.toEqual(before);
-}
-
-/** What an accessibility check finds, but for one rule. */
-async function violations(page: Page, without?: string): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  const found = await page.evaluate(async (rule) => {
-    const { axe: inPage } = globalThis as unknown as { axe: typeof axe };
-    const runOnly = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const rules = rule === undefined ? {} : { [rule]: { enabled: false } };
-    const { violations } = await inPage.run(document, { runOnly, rules });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  }, without);
-  return found.map((words) => words.slice(0, 500));
 }
 
 describe('the planner', () => {
@@ -182,7 +169,7 @@ describe('the planner', () => {
     await page.fill(fewest, '');
     await page.locator('.old').waitFor();
     // What would be right lies over the controls below its field while that is wrong.
-    expect(await violations(page, 'target-size')).toEqual([]);
+    expect(await violations(page, { without: ['target-size'] })).toEqual([]);
     await page.close();
   });
 
