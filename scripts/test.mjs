@@ -46,8 +46,9 @@ const checks = [
     work: () => runBin('astro', ['check'], { ...quiet, cwd: join(root, 'site') }),
   },
   {
+    // Alone at the end: what a visitor waits for is not to be measured beside the other tests.
     name: 'journey in a browser',
-    after: ['build of the site'],
+    after: ['build of the site', 'unit and property tests'],
     work: () => vitest('browser', ['--config', 'tests/browser/vitest.config.ts']),
   },
 ];
