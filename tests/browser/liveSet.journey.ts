@@ -34,6 +34,7 @@ describe('a set followed live', () => {
     // The focus moves on to the next planned move; a key pressed before that would go there.
     await expect.poll(() => focused(page)).not.toBe('Hold is over');
     await page.getByRole('button', { name: 'End the set' }).press('Enter');
+    await expect.poll(() => focused(page)).toBe('How does it end?');
     await page.getByRole('button', { name: 'Stopped, without a count' }).press('Enter');
     await expect.poll(() => page.locator('dialog').textContent()).toContain('2 full reps');
     await page.close();

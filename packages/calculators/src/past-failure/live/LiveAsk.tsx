@@ -1,5 +1,5 @@
 import type { StopRule } from '@windlass/core/safety';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { live } from './liveWords.ts';
 import type { Said } from './useLiveSet.ts';
 
@@ -13,7 +13,7 @@ interface LiveAskProps {
 /** One question with its answers as large buttons, and a way back. */
 export function LiveAsk({ question, answers, onAnswer, onBack }: LiveAskProps) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   return (
     <div class="wl-live-ask">
       <h2 class="wl-heading" tabIndex={-1} ref={heading}>
