@@ -10,10 +10,92 @@ const list = [
     standing: 'verified',
   },
   {
+    id: 'ahtiainen-2003',
+    citation:
+      'Ahtiainen JP, et al. 2003, forced reps against the most reps alone, 16 athletes. Int J Sports Med 2003;24(6):410–418',
+    doi: '10.1055/s-2003-41171',
+    standing: 'verified',
+  },
+  {
+    id: 'augustsson-2003',
+    citation:
+      'Augustsson et al. 2003, ten-rep knee extension straight before a ten-rep leg press, 17 men. PubMed 12741886',
+    standing: 'verified',
+  },
+  {
+    id: 'burd-2010',
+    citation: 'Burd et al. 2010, one and three sets to fatigue, 8 trained men. J Physiol 2010',
+    standing: 'verified',
+  },
+  {
+    id: 'clarkson-2006',
+    citation:
+      'Clarkson PM, et al. 2006, 50 maximal lowerings with the elbow flexors, 203 people. Med Sci Sports Exerc 2006;38(4):623–627',
+    doi: '10.1249/01.mss.0000210192.49210.fc',
+    standing: 'verified',
+  },
+  {
     id: 'cooke-2019',
     citation:
       'Cooke DM, Haischer MH, Carzoli JP, et al. Body mass and femur length are inversely related to repetitions performed in the back squat in well-trained lifters. J Strength Cond Res 2019;33(3):890–895',
     doi: '10.1519/JSC.0000000000003021',
+    standing: 'verified',
+  },
+  {
+    id: 'craven-2022',
+    citation: 'Meta-analysis of sleep loss and performance: 227 outcomes',
+    doi: '10.1007/s40279-022-01706-y',
+    standing: 'verified',
+  },
+  {
+    id: 'damas-2016',
+    citation:
+      'Damas et al. 2016, biopsies in weeks 1, 3 and 10 of training, 10 young men. J Physiol',
+    doi: '10.1113/JP272472',
+    standing: 'verified',
+  },
+  {
+    id: 'fernandes-2021',
+    citation:
+      'Fernandes et al. 2021, 11 studies of recovery in older and younger men. J Aging Phys Act 2021;29(3):544–551',
+    standing: 'verified',
+  },
+  {
+    id: 'ferreira-2017',
+    citation:
+      'Ferreira et al. 2017, eight sets of bench press to failure, 18 trained men. Muscle Nerve 2017',
+    standing: 'verified',
+  },
+  {
+    id: 'fisher-2014',
+    citation:
+      'Fisher et al. 2014, 39 trained adults, 12 weeks with and without an isolation lift first',
+    doi: '10.1139/apnm-2014-0162',
+    standing: 'verified',
+  },
+  {
+    id: 'forced-reps',
+    citation:
+      'Giessing J, Steele J, Fisher J. Forced repetitions, open data of a preprint: 37 trained people, one set to failure at a load of 10 to 12 reps. osf.io/32758; medians worked out from the data',
+    standing: 'verified',
+  },
+  {
+    id: 'gentil-2007',
+    citation: 'Gentil et al. 2007, an isolation and a compound lift in both orders, 13 men',
+    doi: '10.1519/R-21216.1',
+    standing: 'verified',
+  },
+  {
+    id: 'gonzalez-badillo-2016',
+    citation:
+      'González-Badillo et al. 2016, three sets of eight to failure against three of four, 9 men',
+    doi: '10.1055/s-0035-1564254',
+    standing: 'verified',
+  },
+  {
+    id: 'grgic-2022',
+    citation: 'Grgic et al. 2022, meta-analysis of 15 studies of failure against stopping short',
+    doi: '10.1016/j.jshs.2021.01.007',
     standing: 'verified',
   },
   {
@@ -38,6 +120,12 @@ const list = [
     standing: 'verified',
   },
   {
+    id: 'krieger-2010',
+    citation: 'Krieger 2010, meta-analysis of 8 studies of single and multiple sets',
+    doi: '10.1519/JSC.0b013e3181d4d436',
+    standing: 'verified',
+  },
+  {
     id: 'lachance-1994',
     citation:
       'LaChance PF, Hortobágyi T. Influence of cadence on muscular performance during push-up and pull-up exercise. J Strength Cond Res 1994;8(2):76–79',
@@ -45,9 +133,22 @@ const list = [
     standing: 'verified',
   },
   {
+    id: 'macdougall-1985',
+    citation:
+      'MacDougall JD, et al. 1985, pressure measured in the artery during leg press and curls to failure. J Appl Physiol 1985;58(3):785–790',
+    doi: '10.1152/jappl.1985.58.3.785',
+    standing: 'verified',
+  },
+  {
     id: 'mccrary-2015',
     citation:
       'McCrary et al. 2015, review of 31 trials of upper-body warm-ups. Br J Sports Med 2015;49(14):935',
+    standing: 'verified',
+  },
+  {
+    id: 'mclester-2001',
+    citation:
+      'McLester et al. 2001, abstract: seven sets of eight exercises to failure, 10 trained men',
     standing: 'verified',
   },
   {
@@ -62,6 +163,19 @@ const list = [
     citation:
       'Neves, Ribeiro et al. 2021, review of 11 articles on warming up for one-rep max and reps',
     doi: '10.6063/motricidade.21143',
+    standing: 'verified',
+  },
+  {
+    id: 'nuzzo-2023',
+    citation:
+      'Nuzzo JL, Pinto MD, Nosaka K, Steele J. 2023, meta-analysis of 335 studies of lowering against lifting strength. Sports Med 2023;53(6):1125–1136',
+    doi: '10.1007/s40279-023-01851-y',
+    standing: 'verified',
+  },
+  {
+    id: 'pelland-2024',
+    citation:
+      'Pelland et al. 2024, preprint, 67 studies and 2058 people: weekly sets, size and strength. OSF 6z3xu',
     standing: 'verified',
   },
   {
@@ -98,6 +212,13 @@ const list = [
     standing: 'verified',
   },
   {
+    id: 'robinson-2024',
+    citation:
+      'Robinson et al. 2024, how near to failure sets end: meta-regressions of strength and size',
+    doi: '10.1007/s40279-024-02069-2',
+    standing: 'verified',
+  },
+  {
     id: 'schoenfeld-2015',
     citation:
       'Schoenfeld BJ, Ogborn D, Krieger JW. 2015, meta-analysis of 8 studies of repetition duration and muscle growth',
@@ -105,9 +226,30 @@ const list = [
     standing: 'verified',
   },
   {
+    id: 'steele-2022',
+    citation:
+      'Steele et al. 2022, 14,690 people, six lifts, one set to failure once a week, for up to 352 weeks',
+    doi: '10.1080/02701367.2022.2070592',
+    standing: 'verified',
+  },
+  {
+    id: 'steele-volume',
+    citation:
+      'Steele et al., preregistered trial, 9 against 36 weekly sets, 87 trained people tested after 12 weeks',
+    doi: '10.51224/SportRxiv.810',
+    standing: 'verified',
+  },
+  {
     id: 'tanimoto-2008',
     citation: 'Tanimoto et al. 2008, whole-body training, slow reps against normal speed',
     doi: '10.1519/JSC.0b013e318185f2b0',
+    standing: 'verified',
+  },
+  {
+    id: 'trindade-2019',
+    citation:
+      'Trindade et al. 2019, 31 untrained men, nine weeks of leg press with or without leg extension to failure first',
+    doi: '10.3389/fphys.2019.01424',
     standing: 'verified',
   },
 ] as const satisfies readonly Source[];
