@@ -27,7 +27,6 @@ const floors = [
 
 /** Which packages a folder's code may import, besides its own. */
 const packages: Readonly<Record<string, readonly string[]>> = {
-  recovery: ['temporal-polyfill'],
   schema: ['zod/mini'],
 };
 

@@ -1,6 +1,6 @@
 /**
- * Every folder that needs no other package, in one entry. `schema` and `recovery` are entries of
- * their own only, since they bring a validator and a time-zone library.
+ * Every folder that needs no other package, in one entry. `schema` is an entry of its own only,
+ * since it brings a validator.
  *
  * @packageDocumentation
  */
@@ -13,6 +13,7 @@ export * from './extension/index.ts';
 export * from './load/index.ts';
 export * from './pairing/index.ts';
 export * from './progress/index.ts';
+export * from './recovery/index.ts';
 export * from './safety/index.ts';
 export * from './session/index.ts';
 export * from './strength/index.ts';

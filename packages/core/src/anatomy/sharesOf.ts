@@ -14,7 +14,10 @@ import type { ExerciseShares } from './Muscle.ts';
  * found.kind === 'found' && sharesOf(found.exercise); // { vasti: 0.7, 'rectus-femoris': 0.3 }
  * ```
  */
-export function sharesOf(exercise: Exercise, variant?: Variant): ExerciseShares {
+export function sharesOf(
+  exercise: Pick<Exercise, 'direct' | 'indirect'>,
+  variant?: Variant,
+): ExerciseShares {
   const { direct, indirect } = variant?.direct ? variant : exercise;
   return { ...direct, ...indirect };
 }

@@ -39,7 +39,13 @@ export { readLogJson } from './readLogJson.ts';
 export { type RepsBeforeStep, repsBeforeStep } from './repsBeforeStep.ts';
 export { type HarderWay, type OtherLoad, repsWithOtherLoad } from './repsWithOtherLoad.ts';
 export type { StallCause, StallCauseId } from './review/StallCause.ts';
-export { type LiftReview, type LogReview, type ReviewQuestion, reviewLog } from './reviewLog.ts';
+export {
+  type LiftReview,
+  type LogReview,
+  type ReviewedExercise,
+  type ReviewQuestion,
+  reviewLog,
+} from './reviewLog.ts';
 export { type SideGap, sideGap } from './sideGap.ts';
 export { type StallCausesQuestion, stallCauses } from './stallCauses.ts';
 export {
@@ -57,10 +63,17 @@ export {
 export type { BrokenRow, Separator } from './table/Table.ts';
 export { type TopSets, topSets } from './topSets.ts';
 export {
+  type TrainedExercise,
   type TrainedSession,
   type TrainedSessions,
   trainedSessions,
 } from './trainedSessions.ts';
-export { type MuscleWeek, type TrainingWeek, type WeeklyDose, weeklyDose } from './weeklyDose.ts';
+export {
+  type CountedExercise,
+  type MuscleWeek,
+  type TrainingWeek,
+  type WeeklyDose,
+  weeklyDose,
+} from './weeklyDose.ts';
 export { writeLogCsv } from './writeLogCsv.ts';
 export { type LogFile, writeLogJson } from './writeLogJson.ts';

@@ -19,7 +19,7 @@ import type { LiftSession, SessionSet } from './LiftSession.ts';
 
 /** What the sets are read by. */
 export interface PerformedSetsOptions {
-  readonly exercise: Exercise;
+  readonly exercise: Pick<Exercise, 'direct' | 'indirect'>;
   /** The rep curve of the lift at 3 seconds a repetition; the general one when left out. */
   readonly curve?: RepCurve;
 }

@@ -8,13 +8,18 @@ import { liftSessions } from './liftSessions.ts';
 import type { MovedLoadContext } from './movedLoad.ts';
 import { type SideGap, sideGap } from './sideGap.ts';
 import { type NoTrend, type StrengthTrend, strengthTrend } from './strengthTrend.ts';
-import { type WeeklyDose, weeklyDose } from './weeklyDose.ts';
+import { type CountedExercise, type WeeklyDose, weeklyDose } from './weeklyDose.ts';
+
+/** What is read of an exercise to review its sets. */
+export type ReviewedExercise = CountedExercise &
+  Pick<Exercise, 'endurance'> &
+  Partial<Pick<Exercise, 'movedShare'>>;
 
 /** The log to be reviewed, and whose it is. */
 export interface ReviewQuestion {
   readonly log: readonly LoggedSet[];
   /** The exercises that the log names; others are reviewed by the general rep curve. */
-  readonly exercises: readonly Exercise[];
+  readonly exercises: readonly ReviewedExercise[];
   /** The day of the review, `YYYY-MM-DD`; later sets are passed over. */
   readonly on: string;
   readonly body?: MovedLoadContext;
@@ -98,7 +103,7 @@ export function reviewLog(question: ReviewQuestion): LogReview {
 
 function contextFor(
   name: string,
-  exercises: readonly Exercise[],
+  exercises: readonly ReviewedExercise[],
   body: MovedLoadContext = {},
 ): MovedLoadContext {
   const movedShare = exercises.find(({ id }) => id === name)?.movedShare;

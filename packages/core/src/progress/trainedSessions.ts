@@ -2,6 +2,9 @@ import type { Exercise } from '../anatomy/index.ts';
 import { dayNumber, type TrainedSets } from '../recovery/index.ts';
 import type { LoggedSet } from './LoggedSet.ts';
 
+/** What is read of an exercise to count it as work. */
+export type TrainedExercise = Pick<Exercise, 'id' | 'movement' | 'direct' | 'indirect'>;
+
 /** All that was trained on one date, as recovery counts it. */
 export interface TrainedSession {
   readonly date: string;
@@ -45,7 +48,7 @@ const KNOWN_AFTER_DAYS = 60;
  */
 export function trainedSessions(
   log: readonly LoggedSet[],
-  exercises: readonly Exercise[],
+  exercises: readonly TrainedExercise[],
 ): TrainedSessions {
   const known = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const unknown = new Set(log.map(({ exercise }) => exercise).filter((name) => !known.has(name)));
@@ -57,7 +60,7 @@ export function trainedSessions(
     const day = dayNumber(date);
     const onDate = sets.filter((set) => set.date === date);
     const work = onDate.map((set): TrainedSets => {
-      const exercise = known.get(set.exercise) as Exercise;
+      const exercise = known.get(set.exercise) as TrainedExercise;
       const ago = (movements.get(exercise.movement) ?? [])
         .map((earlier) => day - earlier)
         .filter((days) => days <= LIKE_WORK_DAYS);
@@ -68,7 +71,7 @@ export function trainedSessions(
         ...(day - first >= KNOWN_AFTER_DAYS ? { likeSessionsDaysAgo: ago } : {}),
       };
     });
-    for (const movement of new Set(work.map(({ exercise }) => exercise.movement))) {
+    for (const movement of new Set(onDate.map((set) => known.get(set.exercise)?.movement ?? ''))) {
       movements.set(movement, [...(movements.get(movement) ?? []), day]);
     }
     return { date, work };

@@ -20,6 +20,9 @@ export interface TrainingWeek {
   readonly muscles: readonly MuscleWeek[];
 }
 
+/** What is read of an exercise to count its sets. */
+export type CountedExercise = Pick<Exercise, 'id' | 'direct' | 'indirect'>;
+
 /** Weeks of a log. */
 export interface WeeklyDose {
   /** In order; weeks without a set are in it, empty. */
@@ -50,10 +53,13 @@ export interface WeeklyDose {
  * weeks[0]?.muscles[0]?.sets; // 2
  * ```
  */
-export function weeklyDose(log: readonly LoggedSet[], exercises: readonly Exercise[]): WeeklyDose {
+export function weeklyDose(
+  log: readonly LoggedSet[],
+  exercises: readonly CountedExercise[],
+): WeeklyDose {
   const known = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const unknown = new Set<string>();
-  const counted = new Map<string, { set: LoggedSet; week: number; exercise: Exercise }>();
+  const counted = new Map<string, { set: LoggedSet; week: number; exercise: CountedExercise }>();
   for (const set of log) {
     const exercise = known.get(set.exercise);
     if (exercise === undefined) {
@@ -77,7 +83,7 @@ export function weeklyDose(log: readonly LoggedSet[], exercises: readonly Exerci
 }
 
 function musclesIn(
-  rows: readonly { readonly set: LoggedSet; readonly exercise: Exercise }[],
+  rows: readonly { readonly set: LoggedSet; readonly exercise: CountedExercise }[],
 ): readonly MuscleWeek[] {
   const sets = new Map<MuscleId, { sets: number; setAside: number }>();
   for (const { set, exercise } of rows) {

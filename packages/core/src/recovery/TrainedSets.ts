@@ -2,7 +2,8 @@ import type { Exercise, Variant } from '../anatomy/index.ts';
 
 /** Sets of one exercise in one session, planned or done, as recovery counts them. */
 export interface TrainedSets {
-  readonly exercise: Exercise;
+  /** Only its muscle shares are read. */
+  readonly exercise: Pick<Exercise, 'direct' | 'indirect'>;
   readonly variant?: Variant;
   /** Work sets, 0 to 100; warm-up sets do not count. */
   readonly sets: number;
