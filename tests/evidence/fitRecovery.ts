@@ -1,8 +1,8 @@
 // Fits the constants of the recovery model to published bounds. Run: node tests/evidence/fitRecovery.ts
 import { argv } from 'node:process';
 import { fileURLToPath } from 'node:url';
+import { normalBelow as normal } from '../../packages/core/src/basis/index.ts';
 import { recoveryModel } from '../../packages/core/src/recovery/recoveryModel.ts';
-import { normalBelow as normal } from '../../packages/core/src/strength/grid/normal.ts';
 import { minimize } from './minimize.ts';
 import { readReference } from './readReference.ts';
 import { type Bout, bouts } from './recoveryBouts.ts';

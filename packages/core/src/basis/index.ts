@@ -1,4 +1,7 @@
 export type { Band } from './Band.ts';
+export { normalBelow } from './normalBelow.ts';
+export { normalDensity } from './normalDensity.ts';
+export { normalQuantile } from './normalQuantile.ts';
 export { bad, good, type Outcome, type Problem } from './Problem.ts';
 export { requireNumber } from './requireNumber.ts';
 export type { Source } from './Source.ts';

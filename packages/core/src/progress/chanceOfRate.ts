@@ -1,5 +1,4 @@
-import { requireNumber } from '../basis/index.ts';
-import { normalBelow } from '../strength/grid/normal.ts';
+import { normalBelow, requireNumber } from '../basis/index.ts';
 import type { StrengthTrend } from './strengthTrend.ts';
 
 /**

@@ -1,9 +1,7 @@
-import { type Band, requireNumber } from '../basis/index.ts';
-import { normalBelow } from '../strength/grid/normal.ts';
+import { type Band, normalBelow, normalQuantile, requireNumber } from '../basis/index.ts';
 import { evidenceModel, generalCurve, type RepCurve } from '../strength/index.ts';
 import type { LiftSession } from './LiftSession.ts';
 import { fitLine, type TrendPoint } from './review/fitLine.ts';
-import { quantileOf } from './review/quantileOf.ts';
 import { strengthMeasure } from './review/strengthMeasure.ts';
 import { topSets } from './topSets.ts';
 
@@ -71,7 +69,7 @@ export function strengthTrend(
     return { kind: 'too-few-sessions', sessions: sessions.length };
   }
   const fit = fitLine(points);
-  const reach = quantileOf((1 + level) / 2);
+  const reach = normalQuantile((1 + level) / 2);
   const band = (middle: number, sd: number, read: (value: number) => number): Band => ({
     low: read(middle - reach * sd),
     likely: read(middle),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { normalBelow, normalDensity } from '../../basis/index.ts';
 import { kg } from '../../load/index.ts';
 import { axisAround } from '../grid/axisAround.ts';
-import { normalBelow, normalDensity } from '../grid/normal.ts';
 import { countChances } from './countChances.ts';
 import { forEachCount } from './forEachCount.ts';
 

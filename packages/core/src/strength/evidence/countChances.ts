@@ -1,5 +1,5 @@
+import { normalBelow } from '../../basis/index.ts';
 import type { Plane } from '../grid/Axis.ts';
-import { normalBelow } from '../grid/normal.ts';
 import type { SetConditions } from '../PerformedSet.ts';
 import { forEachCount } from './forEachCount.ts';
 

@@ -1,5 +1,5 @@
+import { normalBelow, normalDensity } from '../../basis/index.ts';
 import { evidenceFigures } from '../evidenceFigures.ts';
-import { normalBelow, normalDensity } from '../grid/normal.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
 import { failureReps } from './failureReps.ts';
 

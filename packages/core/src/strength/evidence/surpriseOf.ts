@@ -1,4 +1,4 @@
-import { normalBelow } from '../grid/normal.ts';
+import { normalBelow } from '../../basis/index.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
 import { failureReps } from './failureReps.ts';
 

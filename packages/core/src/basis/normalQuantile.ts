@@ -1,7 +1,7 @@
-import { normalBelow } from '../../strength/grid/normal.ts';
+import { normalBelow } from './normalBelow.ts';
 
-/** The z below which a share of a normal distribution lies, by halving. */
-export function quantileOf(share: number): number {
+/** The z below which a share of the standard normal distribution lies, by halving between -8 and 8. */
+export function normalQuantile(share: number): number {
   let [low, high] = [-8, 8];
   for (let step = 0; step < 60; step += 1) {
     const middle = (low + high) / 2;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { normalBelow, normalDensity } from './normal.ts';
+import { normalBelow } from './normalBelow.ts';
+import { normalDensity } from './normalDensity.ts';
 
 describe('normalBelow', () => {
   it('agrees with the printed table of the normal distribution', () => {

@@ -1,8 +1,3 @@
-/** Density of the standard normal distribution. */
-export function normalDensity(z: number): number {
-  return Math.exp(-0.5 * z * z) * 0.3989422804014327;
-}
-
 /**
  * Probability that a standard normal value lies below z.
  * Chebyshev fit of erfc (Press et al., Numerical Recipes, section 6.2), relative error below 1.2e-7.
