@@ -1,89 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { kg, toKg } from '../../packages/core/src/load/index.ts';
-import {
-  generalCurve,
-  loadForWindow,
-  oneRepMaxEquations,
-  type PerformedSet,
-  priorFor,
-  strengthFrom,
-} from '../../packages/core/src/strength/index.ts';
-import { seeded } from './seeded.ts';
-import { simulatedLifter } from './simulatedLifter.ts';
-
-const TRIALS = 400;
-const windows = [
-  { minReps: 5, maxReps: 7 },
-  { minReps: 8, maxReps: 11 },
-  { minReps: 12, maxReps: 15 },
-] as const;
-
-/** Each published equation as a rule: one-rep max from the last set, back to the window's middle. */
-const rules = oneRepMaxEquations.filter(({ lift }) => lift === undefined);
-const choices = Array.from({ length: 100 }, (_, index) => ({ load: kg(5 + 2.5 * index) }));
-
-function hits(seed: number) {
-  const source = seeded(seed);
-  const ours = windows.map(() => 0);
-  const theirs = rules.map(() => windows.map(() => 0));
-  for (let trial = 0; trial < TRIALS; trial += 1) {
-    const lifter = simulatedLifter(source);
-    const sets: PerformedSet[] = [];
-    for (let day = 0, left = source.whole(1, 6); left > 0; left -= 1, day += 3) {
-      lifter.wake();
-      const load = lifter.choose(source.whole(4, 20));
-      const reps = lifter.fail(load);
-      sets.push({ load: kg(load), reps, end: { kind: 'failure' }, day, secondsPerRep: 3 });
-      lifter.wait(3);
-    }
-    lifter.wake();
-    const error = source.normal();
-    const today = 3 * sets.length;
-    const belief = strengthFrom({ sets, prior: priorFor(generalCurve), today });
-    if (belief.kind !== 'posterior') throw new Error(belief.kind);
-    windows.forEach((window, place) => {
-      const lands = (load: number) => {
-        const reps = lifter.fail(load, error);
-        return reps >= window.minReps && reps <= window.maxReps ? 1 : 0;
-      };
-      const answer = loadForWindow({ posterior: belief, choices, window, secondsPerRep: 3 });
-      if (answer.kind === 'found') add(ours, place, lands(toKg(answer.best.choice.load)));
-      const last = sets.at(-1) as PerformedSet;
-      rules.forEach((rule, index) => {
-        const reps = Math.max(1, last.reps);
-        const max = reps === 1 ? toKg(last.load) : rule.oneRepMaxKg(toKg(last.load), reps);
-        const target = max / rule.oneRepMaxKg(1, (window.minReps + window.maxReps) / 2);
-        const load = Math.min(252.5, Math.max(5, 2.5 * Math.round(target / 2.5)));
-        add(theirs[index] ?? [], place, lands(load));
-      });
-    });
-  }
-  return { ours, theirs };
-}
-
-function add(counts: number[], place: number, one: number): void {
-  counts[place] = (counts[place] ?? 0) + one;
-}
+import { windowHits } from './windowHits.ts';
 
 describe('the recommended load over simulated lifters', () => {
   it('lands failure in the window at least as often as the best single equation', () => {
-    const { ours, theirs } = hits(31_415);
-    const table = windows.map(({ minReps, maxReps }, place) => {
-      const best = rules.reduce((top, _, index) =>
-        (theirs[index]?.[place] ?? 0) > (theirs[rules.indexOf(top)]?.[place] ?? 0)
-          ? (rules[index] ?? top)
-          : top,
-      );
-      const theirsBest = theirs[rules.indexOf(best)]?.[place] ?? 0;
-      return {
-        window: `${minReps} to ${maxReps}`,
-        ours: (ours[place] ?? 0) / TRIALS,
-        best: best.id,
-        theirs: theirsBest / TRIALS,
-        margin: ((ours[place] ?? 0) - theirsBest) / TRIALS,
-      };
-    });
-    console.table(table);
-    for (const { margin } of table) expect(margin).toBeGreaterThanOrEqual(0);
+    const hits = windowHits(31_415, 400);
+    console.table(hits.map((one) => ({ ...one, margin: one.ours - one.theirs })));
+    for (const { ours, theirs } of hits) expect(ours).toBeGreaterThanOrEqual(theirs);
   }, 120_000);
 });
