@@ -12,6 +12,15 @@ export const collections = {
       summary: z.string(),
     }),
   }),
+  developers: defineCollection({
+    loader: glob({ pattern: '*.mdx', base: './src/content/developers' }),
+    schema: z.object({
+      order: z.number(),
+      title: z.string(),
+      /** What a reader can do afterwards, in one sentence. */
+      summary: z.string(),
+    }),
+  }),
   // Written from the doc comments by `reference/integration.ts`: `load/index`, `load/functions/kg`.
   reference: defineCollection({
     loader: glob({
