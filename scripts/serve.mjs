@@ -5,13 +5,21 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import open from 'open';
 import sirv from 'sirv';
+import { cacheControl } from '../site/offline/cacheControl.ts';
 import { securityHeaders } from './securityHeaders.mjs';
 import { root } from './workspace.mjs';
 
 const usualPort = 4180;
 const portsToTry = 20;
 
-const { values } = parseArgs({ options: { port: { type: 'string' }, quiet: { type: 'boolean' } } });
+const { values } = parseArgs({
+  options: {
+    port: { type: 'string' },
+    quiet: { type: 'boolean' },
+    /** Another folder than the one that `npm start` builds. */
+    site: { type: 'string', default: join(root, 'site', 'dist') },
+  },
+});
 const asked = values.port ?? process.env.PORT;
 const first = asked === undefined ? usualPort : Number(asked);
 if (!Number.isInteger(first) || first < 0 || first > 65535) {
@@ -21,9 +29,11 @@ if (!Number.isInteger(first) || first < 0 || first > 65535) {
   process.exit(2);
 }
 
-const site = join(root, 'site', 'dist');
-const notFound = readFileSync(join(site, '404.html'));
-const files = sirv(site, { etag: true });
+const notFound = readFileSync(join(values.site, '404.html'));
+const files = sirv(values.site, {
+  etag: true,
+  setHeaders: (response, path) => response.setHeader('Cache-Control', cacheControl(path)),
+});
 const server = createServer((request, response) => {
   for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
   files(request, response, () => {

@@ -27,6 +27,7 @@ const checks = [
     after: ['build of the packages'],
     work: () => types('packages/calculators'),
   },
+  { name: 'types of the offline worker', work: () => types('site/offline/worker') },
   { name: 'types of examples', after: ['build of the packages'], work: () => types('examples') },
   { name: 'types of tests', after: ['build of the packages'], work: () => types('tests') },
   {

@@ -5,7 +5,13 @@ import { ensureBuilt, ensureInstalled, main, root, runBin } from './workspace.mj
 await main(async () => {
   await ensureInstalled();
   await ensureBuilt('calculators');
-  for (const folder of ['packages/core', 'packages/calculators', 'examples', 'tests']) {
+  for (const folder of [
+    'packages/core',
+    'packages/calculators',
+    'site/offline/worker',
+    'examples',
+    'tests',
+  ]) {
     const { status } = await runBin('tsc', ['-p', join(folder, 'tsconfig.json')]);
     if (status !== 0) process.exitCode = 1;
   }

@@ -4,13 +4,16 @@ import { fileURLToPath } from 'node:url';
 
 const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
-/** The built site, served as `npm start` does, on a free port. */
-export async function serveSite(): Promise<{ readonly origin: string; stop(): void }> {
+export interface ServedSite {
+  readonly origin: string;
+  stop(): void;
+}
+
+/** The built site, served as `npm start` does, on a free port; or another folder, on a given port. */
+export async function serveSite({ port = 0, site = '' } = {}): Promise<ServedSite> {
   const server = spawn(process.execPath, [
     join(root, 'scripts/serve.mjs'),
-    '--port',
-    '0',
-    '--quiet',
+    ...['--port', String(port), '--quiet', ...(site === '' ? [] : ['--site', site])],
   ]);
   let output = '';
   const origin = await new Promise<string>((resolve, reject) => {

@@ -1,0 +1,19 @@
+/** A file as the worker asks for it: its address and a mark that changes with its content. */
+export interface StoredFile {
+  readonly path: string;
+  readonly revision: string;
+}
+
+/** What one version of the site keeps on a device. */
+export interface Stored {
+  /** Changes when anything that is kept does. */
+  readonly version: string;
+  /** The folder of the site, with its slashes. */
+  readonly base: string;
+  /** Kept with the first visit. */
+  readonly first: readonly StoredFile[];
+  /** Many pages in one file, fetched when the first visit is over. */
+  readonly pack: StoredFile;
+  /** The addresses of pages that come in the pack begin with one of these. */
+  readonly packed: readonly string[];
+}

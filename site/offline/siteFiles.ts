@@ -1,0 +1,39 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, sep } from 'node:path';
+import { packedFolders, packName, workerName } from './packed.ts';
+
+/** A file of the built site. */
+export interface SiteFile {
+  /** Inside the site: `tools/index.html`. */
+  readonly name: string;
+  readonly content: Buffer;
+}
+
+/** The files that a device keeps: at the first visit, and after it. Site maps are for machines. */
+export function siteFiles(folder: string): {
+  readonly first: readonly SiteFile[];
+  readonly packed: readonly SiteFile[];
+} {
+  const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => statSync(join(folder, name)).isFile())
+    .map((name) => name.replaceAll(sep, '/'))
+    .filter((name) => name !== packName && name !== workerName && !name.startsWith('sitemap-'))
+    .sort();
+  const files = names.map((name) => ({ name, content: readFileSync(join(folder, name)) }));
+  const isPacked = ({ name }: SiteFile) => packedFolders.some((start) => name.startsWith(start));
+  return {
+    first: files.filter((file) => !isPacked(file)),
+    packed: files.filter(isPacked),
+  };
+}
+
+/** The address of a file: that of its folder for the page of a folder. */
+export function addressOf(base: string, name: string): string {
+  return `${base}${name.replace(/(^|\/)index\.html$/, '$1')}`;
+}
+
+/** A mark that changes with the content. */
+export function revisionOf(content: string | Uint8Array): string {
+  return createHash('sha256').update(content).digest('base64url').slice(0, 12);
+}

@@ -1,0 +1,12 @@
+/** What a page says about the copy of the site that is kept on the device. */
+export const words = {
+  newer: 'A newer version is here.',
+  useNow: 'Use it now',
+  later: 'Later',
+  notHere: {
+    title: 'Not on this device yet',
+    description: 'This page is not kept on this device yet.',
+    says: 'The device has no network, and this page of the reference was not fetched when there was one. It comes by itself a while after the first visit with a network.',
+    kept: 'What is here already:',
+  },
+};
