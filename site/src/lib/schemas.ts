@@ -15,6 +15,7 @@ const describes: Readonly<Record<SchemaName, string>> = {
   client: 'A person: experience, health, and the log of sets done.',
   intent: 'What a coach wants of a session: lifts, rep windows, tempos, rests.',
   session: 'A whole file to plan from: a client, a gym and an intent.',
+  backup: 'A file with everything kept in the browser: clients, gyms, sessions done and running.',
 };
 
 /** What the library reads, by name. */

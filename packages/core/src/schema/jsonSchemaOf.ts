@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { backupSchema } from './backupSchema.ts';
 import { clientSchema } from './clientSchema.ts';
 import { gymSchema } from './gymSchema.ts';
 import { healthSchema } from './healthSchema.ts';
@@ -11,6 +12,7 @@ const schemas = {
   client: clientSchema,
   intent: intentSchema,
   session: sessionFileSchema,
+  backup: backupSchema,
 } as const;
 
 /** What the library reads from outside, by name. */
