@@ -1,0 +1,17 @@
+import { attempt } from './attempt.ts';
+import { type Checked, checkRecords } from './checkRecords.ts';
+import type { Failure } from './Failure.ts';
+import type { Database } from './Tables.ts';
+
+/** The sessions that a client has done, oldest first, and those that are set aside. */
+export async function listSessionsOf(
+  database: Database,
+  clientId: string,
+): Promise<({ readonly kind: 'list' } & Checked<'sessions'>) | Failure> {
+  return attempt(async () => {
+    const found = await database.getAllFromIndex('sessions', 'client', clientId);
+    const { records, broken } = checkRecords('sessions', found);
+    const inOrder = records.toSorted((a, b) => a.date.localeCompare(b.date));
+    return { kind: 'list' as const, records: inOrder, broken };
+  });
+}
