@@ -5,6 +5,7 @@ import { exchange } from './exchange/definition.ts';
 import { firstLoad } from './first-load/definition.ts';
 import { gymLoads } from './gym-loads/definition.ts';
 import { loadForWindowCalculator } from './load-for-window/definition.ts';
+import { nextDate } from './next-date/definition.ts';
 import { pair } from './pair/definition.ts';
 import { pastFailure } from './past-failure/definition.ts';
 import { strengthFromSets } from './strength-from-sets/definition.ts';
@@ -22,6 +23,7 @@ export const calculators: readonly Calculator[] = [
   pastFailure,
   pair,
   exchange,
+  nextDate,
   compareEquationsCalculator,
   tempoSeconds,
 ];

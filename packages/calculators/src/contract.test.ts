@@ -274,6 +274,13 @@ function beyondScalar(field: ScalarField): readonly Omit<Beyond, 'name'>[] {
       return [{ text: 'none-of-these', says: field.options[0]?.id ?? '' }];
     case 'text':
       return [{ text: 'x'.repeat(field.maxLength + 1), says: `at most ${field.maxLength}` }];
+    case 'date':
+      return ['2026-02-30', '1899-12-31', '2200-01-01'].map((text) => ({
+        text,
+        says: `from ${field.min} to ${field.max}`,
+      }));
+    case 'time':
+      return ['24:00', '18:60'].map((text) => ({ text, says: 'from 00:00 to 23:59' }));
     case 'tempo':
       return [{ text: '0-9-0-0', says: 'a pause alone is a hold and no repetition' }];
   }

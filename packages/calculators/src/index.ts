@@ -20,6 +20,7 @@ export type {
   ChoiceField,
   Columns,
   CountWindow,
+  DateField,
   Field,
   FieldFace,
   Fields,
@@ -32,6 +33,7 @@ export type {
   TempoField,
   TextField,
   Texts,
+  TimeField,
   ValueOf,
   WindowField,
 } from './fields/Field.ts';

@@ -16,6 +16,9 @@ export const words = {
       ids.length <= 12
         ? `Choose one of: ${ids.join(', ')}.`
         : `Choose one of the list: ${ids.slice(0, 3).join(', ')} and ${ids.length - 3} more.`,
+    dateRange: (min: string, max: string) => `from ${min} to ${max}`,
+    date: (range: string) => `Write a date as year-month-day, ${range}.`,
+    time: 'Write a time from 00:00 to 23:59.',
     long: (maxLength: number) => `Write at most ${maxLength} characters.`,
     empty: 'This one is needed. Write a value.',
     cells: (expected: number) => `This row is damaged: it needs ${expected} values.`,
@@ -115,6 +118,13 @@ export const words = {
   time: {
     seconds: (figure: string) => `${figure} s`,
     minutes: (figure: string) => `${figure} min`,
+  },
+  dates: {
+    weekdays: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
+    months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
+    day: (weekday: string, day: number, month: string) => `${weekday} ${day} ${month}`,
+    short: (weekday: string, day: number) => `${weekday} ${day}`,
+    at: (day: string, time: string) => `${day}, ${time}`,
   },
   chance: {
     percent: (figure: string) => `${figure} %`,

@@ -70,13 +70,29 @@ export interface TextField extends FieldFace {
   readonly default: string | null;
 }
 
+/** A calendar date, without hours or zone: `2026-03-02`. */
+export interface DateField extends FieldFace {
+  readonly kind: 'date';
+  readonly min: string;
+  readonly max: string;
+  readonly default: string | null;
+}
+
+/** A time of day as a clock on the wall shows it: `18:00`. */
+export interface TimeField extends FieldFace {
+  readonly kind: 'time';
+  readonly default: string | null;
+}
+
 export type ScalarField =
   | NumberField
   | LoadField
   | TempoField
   | WindowField
   | ChoiceField
-  | TextField;
+  | TextField
+  | DateField
+  | TimeField;
 
 export type Columns = Readonly<Record<string, ScalarField>>;
 
@@ -110,6 +126,8 @@ type KindValue = {
   tempo: Tempo;
   window: CountWindow;
   text: string;
+  date: string;
+  time: string;
 };
 
 type Present<F extends Field> = F extends RowsField

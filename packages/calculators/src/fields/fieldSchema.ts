@@ -65,5 +65,13 @@ function scalarSchema(field: ScalarField): JsonSchema {
       return { enum: field.options.map((option) => option.id) };
     case 'text':
       return { type: 'string', maxLength: field.maxLength };
+    case 'date':
+      return {
+        type: 'string',
+        pattern: '^\\d{4}-\\d{2}-\\d{2}$',
+        $comment: `from ${field.min} to ${field.max}`,
+      };
+    case 'time':
+      return { type: 'string', pattern: '^([01]\\d|2[0-3]):[0-5]\\d$' };
   }
 }

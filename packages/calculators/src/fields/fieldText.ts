@@ -15,6 +15,8 @@ export function fieldText(field: Field, value: unknown): string {
     case 'tempo':
     case 'choice':
     case 'text':
+    case 'date':
+    case 'time':
       return value as string;
     case 'many':
       return (value as readonly string[]).join(',');

@@ -62,6 +62,18 @@ function scalarValue(field: ScalarField): fc.Arbitrary<unknown> {
         .map(([a, b]) => ({ low: Math.min(a, b), high: Math.max(a, b) }));
     case 'choice':
       return fc.constantFrom(...field.options.map(({ id }) => id));
+    case 'date':
+      return fc
+        .date({
+          min: new Date(`${field.min}T00:00:00Z`),
+          max: new Date(`${field.max}T00:00:00Z`),
+          noInvalidDate: true,
+        })
+        .map((date) => date.toISOString().slice(0, 10));
+    case 'time':
+      return fc
+        .integer({ min: 0, max: 1439 })
+        .map((minutes) => new Date(minutes * 60_000).toISOString().slice(11, 16));
     case 'text':
       return fc.constantFrom('', 'squats', 'deadlift, shrugs', 'what the doctor wrote');
   }

@@ -9,6 +9,8 @@ const entries: Readonly<Record<string, () => Promise<object>>> = {
   '@windlass/core/extension': () => import('@windlass/core/extension'),
   '@windlass/core/load': () => import('@windlass/core/load'),
   '@windlass/core/pairing': () => import('@windlass/core/pairing'),
+  '@windlass/core/progress': () => import('@windlass/core/progress'),
+  '@windlass/core/recovery': () => import('@windlass/core/recovery'),
   '@windlass/core/safety': () => import('@windlass/core/safety'),
   '@windlass/core/strength': () => import('@windlass/core/strength'),
   '@windlass/core/tempo': () => import('@windlass/core/tempo'),

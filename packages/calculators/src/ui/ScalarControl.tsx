@@ -2,6 +2,7 @@ import type { ScalarField } from '../fields/Field.ts';
 import { ChoiceControl } from './ChoiceControl.tsx';
 import type { ControlProps } from './FieldControl.ts';
 import { LoadControl } from './LoadControl.tsx';
+import { MomentControl } from './MomentControl.tsx';
 import { NumberControl } from './NumberControl.tsx';
 import { SearchControl } from './SearchControl.tsx';
 import { TempoControl } from './TempoControl.tsx';
@@ -23,12 +24,15 @@ export function ScalarControl({ field, ...rest }: ControlProps<ScalarField>) {
     case 'window':
       return <WindowControl field={field} {...rest} />;
     case 'choice':
-      return field.options.length > MANY_OPTIONS && !rest.isBare ? (
+      return field.options.length > MANY_OPTIONS ? (
         <SearchControl field={field} {...rest} />
       ) : (
         <ChoiceControl field={field} {...rest} />
       );
     case 'text':
       return <TextControl field={field} {...rest} />;
+    case 'date':
+    case 'time':
+      return <MomentControl field={field} {...rest} />;
   }
 }

@@ -6,7 +6,7 @@ import { matchingOptions } from './matchingOptions.ts';
 
 /** A choice from a long list: a few letters narrow it, arrows and Enter or a tap take one. */
 export function SearchControl(props: ControlProps<ChoiceField>) {
-  const { id, field, text, onText, problems, describedBy } = props;
+  const { id, field, text, onText, problems, label, isBare, describedBy } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [at, setAt] = useState(0);
   const list = useRef<HTMLDivElement>(null);
@@ -42,6 +42,7 @@ export function SearchControl(props: ControlProps<ChoiceField>) {
         class="wl-input"
         type="text"
         role="combobox"
+        aria-label={isBare ? label : undefined}
         aria-autocomplete="list"
         aria-expanded={isOpen}
         aria-controls={isOpen ? `${id}-list` : undefined}
@@ -63,7 +64,7 @@ export function SearchControl(props: ControlProps<ChoiceField>) {
         onBlur={close}
       />
       {isOpen && (
-        <div id={`${id}-list`} class="wl-found" role="listbox" aria-label={field.label} ref={list}>
+        <div id={`${id}-list`} class="wl-found" role="listbox" aria-label={label} ref={list}>
           {found.map((option, place) => (
             <button
               key={option.id}
