@@ -20,7 +20,7 @@ export interface StoredEvent {
 export interface Tables extends DBSchema {
   clients: { key: string; value: SavedClient };
   gyms: { key: string; value: SavedGym };
-  sessions: { key: string; value: DoneSession; indexes: { client: string } };
+  sessions: { key: string; value: DoneSession; indexes: { day: [string, string] } };
   running: { key: string; value: Omit<RunningSession, 'events'> };
   events: { key: [string, number]; value: StoredEvent };
 }

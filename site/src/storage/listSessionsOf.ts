@@ -1,5 +1,6 @@
 import { attempt } from './attempt.ts';
 import { type Checked, checkRecords } from './checkRecords.ts';
+import { daysOf } from './daysOf.ts';
 import type { Failure } from './Failure.ts';
 import type { Database } from './Tables.ts';
 
@@ -9,9 +10,7 @@ export async function listSessionsOf(
   clientId: string,
 ): Promise<({ readonly kind: 'list' } & Checked<'sessions'>) | Failure> {
   return attempt(async () => {
-    const found = await database.getAllFromIndex('sessions', 'client', clientId);
-    const { records, broken } = checkRecords('sessions', found);
-    const inOrder = records.toSorted((a, b) => a.date.localeCompare(b.date));
-    return { kind: 'list' as const, records: inOrder, broken };
+    const found = await database.getAllFromIndex('sessions', 'day', daysOf(clientId));
+    return { kind: 'list' as const, ...checkRecords('sessions', found) };
   });
 }

@@ -11,7 +11,7 @@ export interface Migration {
 interface NewTable {
   readonly name: TableName;
   readonly key: string | readonly string[];
-  readonly index?: { readonly name: string; readonly of: string };
+  readonly index?: { readonly name: string; readonly of: readonly string[] };
 }
 
 /** All steps, from no database at all. How many there are is the version of the database. */
@@ -20,7 +20,7 @@ export const migrations: readonly Migration[] = [
     creates: [
       { name: 'clients', key: 'id' },
       { name: 'gyms', key: 'id' },
-      { name: 'sessions', key: 'id', index: { name: 'client', of: 'clientId' } },
+      { name: 'sessions', key: 'id', index: { name: 'day', of: ['clientId', 'date'] } },
       { name: 'running', key: 'id' },
       { name: 'events', key: ['session', 'number'] },
     ],

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { onChange } from './announceChange.ts';
+import { briefLog } from './briefLog.ts';
 import { eraseAll } from './eraseAll.ts';
 import { findRecord } from './findRecord.ts';
 import { keepRecord } from './keepRecord.ts';
@@ -138,6 +139,8 @@ describe('what is in the database', () => {
       '2027-01-02',
       '2027-03-20',
     ]);
+    expect(await briefLog(database, winchHand.id)).toEqual({ sessions: 2, lastDate: '2027-03-20' });
+    expect(await briefLog(database, 'winch')).toEqual({ sessions: 0 });
     expect(await listSessionsOf(database, 'nobody')).toEqual({
       kind: 'list',
       records: [],

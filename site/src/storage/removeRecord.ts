@@ -1,6 +1,7 @@
 import type { SavedLists, SavedRecords } from '@windlass/core/schema';
 import { announceChange } from './announceChange.ts';
 import { attempt } from './attempt.ts';
+import { daysOf } from './daysOf.ts';
 import type { Failure } from './Failure.ts';
 import type { Database, RecordKind } from './Tables.ts';
 
@@ -29,7 +30,7 @@ export async function removeRecord<Kind extends RecordKind>(
       return { kind: 'changed-elsewhere', newer: stored };
     }
     const sessions = transaction.objectStore('sessions');
-    const done = kind === 'clients' ? await sessions.index('client').getAll(id) : [];
+    const done = kind === 'clients' ? await sessions.index('day').getAll(daysOf(id)) : [];
     await Promise.all([
       table.delete(id),
       ...done.map((session) => sessions.delete(session.id)),

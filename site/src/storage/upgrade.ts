@@ -21,7 +21,7 @@ export async function upgrade(
     for (const { name, key, index } of creates) {
       const keyPath = typeof key === 'string' ? key : [...key];
       const table = database.createObjectStore(name, { keyPath });
-      if (index) table.createIndex(index.name, index.of);
+      if (index) table.createIndex(index.name, [...index.of]);
     }
   }
 }
