@@ -16,6 +16,10 @@ export default defineConfig({
     // Property tests and solvers take longer on a busy machine than any single assertion may.
     testTimeout: 60_000,
     setupFiles: ['tests/setup/seedProperties.ts'],
-    include: ['{packages/*,site}/src/**/*.test.{ts,tsx}', 'tests/**/*.test.ts'],
+    include: [
+      '{packages/*,site}/src/**/*.test.{ts,tsx}',
+      'packages/*/languages/*.test.ts',
+      'tests/**/*.test.ts',
+    ],
   },
 });

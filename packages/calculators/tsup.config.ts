@@ -1,7 +1,10 @@
 import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
 import { defineConfig, type Options } from 'tsup';
+import { type LanguageId, languages } from './languages/readCatalogue.ts';
+import { translatedSources } from './languages/translatedSources.ts';
 
 const styles: BuildOptions = { entryPoints: ['src/ui/styles.css'], bundle: true, minify: true };
 
@@ -87,19 +90,33 @@ const forBrowsers: Options = {
   splitting: false,
 };
 
-export default defineConfig([
-  whole,
-  {
-    ...forBrowsers,
-    entry: ['src/hydrate.tsx', 'src/element.tsx'],
-    esbuildPlugins: [inlineStyles, calculatorsApart],
-  },
-  {
-    ...forBrowsers,
-    entry: Object.fromEntries([
-      ...ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`]),
-      ...Object.entries(fetchedLater).map(([name, file]) => [`calculators/${name}`, file]),
-    ]),
-    esbuildPlugins: [laterApart, workedOut],
-  },
-]);
+/** What browsers fetch, in one language; the core is inside. */
+function browserEntries(plugins: readonly Plugin[] = []): Options[] {
+  return [
+    {
+      ...forBrowsers,
+      entry: ['src/hydrate.tsx', 'src/element.tsx'],
+      esbuildPlugins: [inlineStyles, calculatorsApart, ...plugins],
+    },
+    {
+      ...forBrowsers,
+      entry: Object.fromEntries([
+        ...ids.map((id) => [`calculators/${id}`, `src/${id}/definition.ts`]),
+        ...Object.entries(fetchedLater).map(([name, file]) => [`calculators/${name}`, file]),
+      ]),
+      esbuildPlugins: [laterApart, workedOut, ...plugins],
+    },
+  ];
+}
+
+/** Everything again in another language: `dist/de/index.js`, made from the sources of the core too. */
+function translated(language: LanguageId): Options[] {
+  const plugins = [translatedSources(join(process.cwd(), '..'), language)];
+  const all: Options = { ...forBrowsers, entry: whole.entry ?? [], esbuildPlugins: plugins };
+  return [all, ...browserEntries(plugins)].map((options) => ({
+    ...options,
+    outDir: `dist/${language}`,
+  }));
+}
+
+export default defineConfig([whole, ...browserEntries(), ...languages.flatMap(translated)]);

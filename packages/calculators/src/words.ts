@@ -1,3 +1,4 @@
+import { inSentence } from './language.ts';
 /** Every word of the package that is not one calculator's own. Another language is another such object. */
 export const words = {
   problems: {
@@ -24,8 +25,8 @@ export const words = {
     cells: (expected: number) => `This row is damaged: it needs ${expected} values.`,
     rows: (min: number, max: number, name: string) =>
       min === 0
-        ? `At most ${max} rows of this kind (${name.toLowerCase()}) fit here.`
-        : `Give at least ${min} and at most ${max} (${name.toLowerCase()}).`,
+        ? `At most ${max} rows of this kind (${inSentence(name)}) fit here.`
+        : `Give at least ${min} and at most ${max} (${inSentence(name)}).`,
     inRow: (name: string, row: number, message: string) => `${name} ${row}: ${message}`,
   },
   result: {
@@ -48,8 +49,8 @@ export const words = {
     windowEnd: (label: string, end: string) => `${label}: ${end}`,
     cell: (row: string, number: number, column: string) => `${row} ${number}: ${column}`,
     row: (row: string, number: number) => `${row} ${number}`,
-    add: (row: string) => `Add a ${row.toLowerCase()}`,
-    remove: (row: string, number: number) => `Remove ${row.toLowerCase()} ${number}`,
+    add: (row: string) => `Add a ${inSentence(row)}`,
+    remove: (row: string, number: number) => `Remove ${inSentence(row)} ${number}`,
     part: (label: string, phase: string) => `${label}: ${phase}`,
     noneFound: 'Nothing in the list has these words.',
   },

@@ -423,23 +423,6 @@ export const words = {
     carry: 'Carry',
   } satisfies Record<Movement, string>,
   station: (station: Station) => irregularStations[station] ?? station.replaceAll('-', ' '),
-  weekdays: ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'],
-  months: [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December',
-  ],
-  date: (day: number, month: string, year: number) => `${day} ${month} ${year}`,
-  day: (weekday: string, date: string) => `${weekday} ${date}`,
   duration: (minutes: number, seconds: number) =>
     [minutes > 0 ? `${minutes} min` : '', seconds > 0 || minutes === 0 ? `${seconds} s` : '']
       .filter((part) => part !== '')

@@ -2,6 +2,7 @@ import { exerciseSources } from '@windlass/core/anatomy';
 import type { Suggestion } from '@windlass/core/exchange';
 import type { NextLink } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
+import { inSentence } from '../language.ts';
 import { PROJECT_CHOICE } from '../shared/sources.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { computeExchange, type ExchangeResult } from './compute.ts';
@@ -60,7 +61,7 @@ function staysAsItIs({ exercise, options }: ExchangeResult): boolean {
 function reasonsOf(result: ExchangeResult): readonly string[] {
   const [first] = optionsOf(result);
   if (!first || staysAsItIs(result)) return [];
-  const setUps = first.setUps.map(({ name }) => name.toLowerCase());
+  const setUps = first.setUps.map(({ name }) => inSentence(name));
   return [
     ...(setUps.length > 0 ? [said.setUp(setUps)] : []),
     ...first.reasonsFor.slice(0, 1).map(({ words }) => words),

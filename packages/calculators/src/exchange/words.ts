@@ -1,9 +1,11 @@
+import { inSentence } from '../language.ts';
+
 const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 /** What the calculator for exchanges says. */
 export const said = {
   capital,
-  instead: (name: string) => `Instead of: ${name.toLowerCase()}`,
+  instead: (name: string) => `Instead of: ${inSentence(name)}`,
   area: (area: string) => `For the ${area}`,
   keeps: 'Keep it, set up differently',
   stays: 'Nothing given here speaks against it',
@@ -19,7 +21,7 @@ export const said = {
   ranked: 'In this order',
   drawing: (rows: readonly string[]) =>
     `Share of the work on the same muscles: ${rows.join(', ')}.`,
-  row: (name: string, percent: string) => `${name.toLowerCase()} ${percent}`,
+  row: (name: string, percent: string) => `${inSentence(name)} ${percent}`,
   against: 'Why it cannot stay as it is',
   setUps: 'First, set up differently',
   others: 'Other exercises, best first',
@@ -27,7 +29,7 @@ export const said = {
   keepOthers: 'Others for the same muscles',
   forIt: 'For it',
   againstIt: 'Against it',
-  also: (setUps: readonly string[]) => `Fits as well: ${setUps.join('; ').toLowerCase()}.`,
+  also: (setUps: readonly string[]) => `Fits as well: ${setUps.map(inSentence).join('; ')}.`,
   leftOut: 'Left out, and why',
   askAbout: 'What a clinician could be asked about',
   askAboutSays: (names: readonly string[]) =>

@@ -1,6 +1,7 @@
 import type { MuscleId } from '@windlass/core/anatomy';
 import { pairsInOnePlace } from '@windlass/core/pairing';
 import type { NextLink } from '../contract/Answer.ts';
+import { inSentence } from '../language.ts';
 import { pairLifts } from '../precomputed/pairLifts.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
 import { fields, type PairInputs } from './fields.ts';
@@ -21,7 +22,7 @@ export function suggestions(input: PairInputs, target: readonly MuscleId[]): rea
     .slice(0, SUGGESTED)
     .map(({ isolation, compound }) => ({
       calculator: 'pair',
-      label: said.onePlace(isolation.name.toLowerCase(), compound.name.toLowerCase()),
+      label: said.onePlace(inSentence(isolation.name), inSentence(compound.name)),
       carry: inputTexts(fields, {
         ...input,
         isolation: isolation.id,

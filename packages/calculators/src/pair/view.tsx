@@ -1,3 +1,4 @@
+import { inSentence } from '../language.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { MuscleChart } from '../ui/MuscleChart.tsx';
 import { words } from '../words.ts';
@@ -12,7 +13,7 @@ export function PairView({ result }: { readonly result: PairResult }) {
     share: left,
     mark: without,
   }));
-  const named = bars.map(({ name, share }) => said.muscle(name.toLowerCase(), percent(share)));
+  const named = bars.map(({ name, share }) => said.muscle(inSentence(name), percent(share)));
   return (
     <>
       <p class="wl-pieces-label">{said.left}</p>

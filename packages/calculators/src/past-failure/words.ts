@@ -1,4 +1,5 @@
 import type { Stage, StageKind } from '@windlass/core/extension';
+import { inSentence } from '../language.ts';
 
 const at = { stretched: 'stretched', middle: 'half way', contracted: 'contracted' } as const;
 const times = (count: number) => (count === 1 ? 'once' : `${count} times at most`);
@@ -76,8 +77,7 @@ export const said = {
   },
   drawing: (stages: readonly string[], seconds: string, left: string) =>
     `Strength left falls from 100 % to about ${left} over ${seconds} s: ${stages.join(', ')}.`,
-  stageSays: (name: string, count: string, unit: string) =>
-    `${name.toLowerCase()} ${count} ${unit}`,
+  stageSays: (name: string, count: string, unit: string) => `${inSentence(name)} ${count} ${unit}`,
   byStage: 'Stage by stage',
   columns: { stage: 'Stage', count: 'Count', seconds: 'Seconds', left: 'Left' },
   none: (percent: string) => `Nothing of it in ${percent} of lifters.`,
@@ -92,7 +92,7 @@ export const said = {
   cost: 'What it costs to recover from',
   costSays: (hardSets: string) =>
     `As much as ${hardSets} ordinary sets to failure, for every muscle it trains. One such set for an exercise and session is plenty.`,
-  costPart: (name: string, hardSets: string) => `${name.toLowerCase()} ${hardSets}`,
+  costPart: (name: string, hardSets: string) => `${inSentence(name)} ${hardSets}`,
   formula:
     'lift while c ≥ x, hold while c ≥ x·m ÷ k hold, lower while c ≥ x ÷ k lower; c is the strength left, x = load ÷ one-rep max',
   share: (load: string, max: string, percent: string) => `x = ${load} ÷ ${max} = ${percent}`,
@@ -111,7 +111,7 @@ export const said = {
       : `${count} things speak against it. They stand below.`,
   why: 'Why not',
   allReasons: 'Everything against it',
-  nearest: (chain: string) => `Instead: ${chain.charAt(0).toLowerCase()}${chain.slice(1)}`,
+  nearest: (chain: string) => `Instead: ${inSentence(chain)}`,
   stopShort: (count: number) => `End the set with ${count} or more repetitions left.`,
   otherExercise: 'Which exercise can be left at any point?',
   otherLoad: 'Which load fails within these reps?',

@@ -7,6 +7,7 @@ export type {
   WindowField,
 } from '../fields/Field.ts';
 export { readDecimal } from '../fields/readDecimal.ts';
+export { inSentence, language } from '../language.ts';
 export { drawnPlates } from '../shared/plateWords.ts';
 export { words } from '../words.ts';
 export { BarDrawing, type DrawnPlate } from './BarDrawing.tsx';

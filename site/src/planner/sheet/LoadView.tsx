@@ -1,4 +1,4 @@
-import { BarDrawing, drawnPlates } from '@windlass/calculators/ui';
+import { BarDrawing, drawnPlates, language } from '@windlass/calculators/ui';
 import type { ReachableLoad } from '@windlass/core/equipment';
 import { formatLoad, loadFromValue } from '@windlass/core/load';
 import type { Lift, SheetLoad } from '@windlass/core/session';
@@ -43,7 +43,10 @@ function Bar({
   if (equipment.kind !== 'barbell' || choice.loading.kind !== 'plates') return null;
   const [left, right] = choice.loading.stacks;
   if (!left || !right || JSON.stringify(left.plates) !== JSON.stringify(right.plates)) return null;
-  const bar = formatLoad(loadFromValue(equipment.bar), { unit: equipment.bar.unit });
+  const bar = formatLoad(loadFromValue(equipment.bar), {
+    unit: equipment.bar.unit,
+    locale: language,
+  });
   return (
     <div class="load-bar wl-picture">
       <BarDrawing

@@ -1,8 +1,10 @@
-import { words } from '../words.ts';
+import { language } from '@windlass/calculators/ui';
 import { dateWords } from './dateWords.ts';
+
+const format = new Intl.DateTimeFormat(language, { weekday: 'long', timeZone: 'UTC' });
 
 /** `Monday 15 March 2027` for `2027-03-15`; the text itself where it is no day. */
 export function dayWords(date: string): string {
-  const weekday = words.weekdays[new Date(`${date}T00:00:00Z`).getUTCDay()];
-  return weekday === undefined ? date : words.day(weekday, dateWords(date));
+  const day = new Date(`${date}T00:00:00Z`);
+  return Number.isNaN(day.getTime()) ? date : `${format.format(day)} ${dateWords(date)}`;
 }
