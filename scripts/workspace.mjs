@@ -105,7 +105,8 @@ export async function ensureBuilt(target, say = console.error) {
     if (fresh) continue;
     say(`Building ${step.name}…`);
     rmSync(stamp, { force: true });
-    const result = await runBin(step.bin, step.args, { cwd: join(root, step.folder), quiet: true });
+    const cwd = join(root, step.folder);
+    const result = await runBin(step.bin, step.args, { cwd, quiet: true, env: step.env });
     if (result.status !== 0)
       throw new CommandError(`Building ${step.name} failed:\n${result.output}`);
     mkdirSync(dirname(stamp), { recursive: true });
@@ -115,6 +116,7 @@ export async function ensureBuilt(target, say = console.error) {
 
 const libraryInputs = ['tsconfig.base.json', 'pnpm-lock.yaml', 'packages/core'];
 const calculatorInputs = [...libraryInputs, 'packages/calculators'];
+const siteInputs = [...calculatorInputs, 'site', 'examples/boathouse', 'README.md'];
 const buildSteps = [
   {
     name: 'core',
@@ -133,11 +135,20 @@ const buildSteps = [
     output: 'packages/calculators/dist/index.js',
   },
   {
+    name: 'site in German',
+    folder: 'site',
+    bin: 'astro',
+    args: ['build', '--silent'],
+    env: { WINDLASS_LANGUAGE: 'de' },
+    inputs: siteInputs,
+    output: 'site/.cache/de/index.html',
+  },
+  {
     name: 'site',
     folder: 'site',
     bin: 'astro',
     args: ['build', '--silent'],
-    inputs: [...calculatorInputs, 'site', 'examples/boathouse', 'README.md'],
+    inputs: siteInputs,
     output: 'site/dist/index.html',
   },
 ];

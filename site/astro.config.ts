@@ -2,29 +2,48 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
+import { type LanguageId, languages } from '../packages/calculators/languages/readCatalogue.ts';
 import { checkedPages } from './check/integration.ts';
 import { offline } from './offline/integration.ts';
 import { reference } from './reference/integration.ts';
 import { reachableCode } from './src/markdown/reachableCode.ts';
 import { siteLinks } from './src/markdown/siteLinks.ts';
+import { translatedBundle } from './translation/inLanguage.ts';
+import { onlyTranslated, translatedFolder, withTranslations } from './translation/integration.ts';
 
-const base = process.env.WINDLASS_BASE ?? '/';
+const base = (process.env.WINDLASS_BASE ?? '/').replace(/\/?$/, '/');
+const language = languages.find((id) => id === process.env.WINDLASS_LANGUAGE);
 
-export default defineConfig({
-  site: process.env.WINDLASS_SITE ?? 'https://windlass.example',
+/** The whole site, in English. */
+const whole = {
   base,
-  trailingSlash: 'always',
-  compressHTML: true,
-  devToolbar: { enabled: false },
-  build: { assets: 'assets', inlineStylesheets: 'never' },
+  outDir: './dist',
   vite: { build: { assetsInlineLimit: 0 } },
   integrations: [
     reference(),
     mdx(),
     sitemap({ filter: (page) => !page.endsWith('/offline/') }),
+    withTranslations(),
     checkedPages(base),
     offline(base),
   ],
+};
+
+/** The pages that another language has, into a folder of their own. */
+const translated = (to: LanguageId) => ({
+  base: `${base}${to}/`,
+  outDir: translatedFolder(to),
+  vite: { build: { assetsInlineLimit: 0 }, ...translatedBundle(to) },
+  integrations: [mdx(), onlyTranslated()],
+});
+
+export default defineConfig({
+  ...(language ? translated(language) : whole),
+  site: process.env.WINDLASS_SITE ?? 'https://windlass.example',
+  trailingSlash: 'always',
+  compressHTML: true,
+  devToolbar: { enabled: false },
+  build: { assets: 'assets', inlineStylesheets: 'never' },
   markdown: {
     // Prism marks code with classes; the default highlighter writes inline styles, which the
     // content-security policy refuses.

@@ -56,20 +56,24 @@ function messageAt(node: ts.Node, file: ts.SourceFile): Message | undefined {
   return { text, ...place, values };
 }
 
+/** Functions whose arguments are selectors, queries and names. */
+const NO_TEXT_CALLS = /^(require[A-Z]|import$)|(matchMedia|querySelector(All)?|closest|matches)$/;
+
 /** Parts of a file in which nothing is read by people. */
 function isOutside(node: ts.Node): boolean {
   if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node) || ts.isTypeNode(node))
     return true;
   if (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) return true;
   if (ts.isNewExpression(node)) return /Error$/.test(node.expression.getText());
-  if (ts.isCallExpression(node)) return /^(require[A-Z]|import$)/.test(node.expression.getText());
+  if (ts.isCallExpression(node)) return NO_TEXT_CALLS.test(node.expression.getText());
   if (ts.isJsxAttribute(node)) return !/^(aria-label|alt|says|title)$/.test(node.name.getText());
   return ts.isPropertyAssignment(node) && KEPT.has(node.name.getText());
 }
 
 function isRead(text: string, node: ts.Node, isWords: boolean): boolean {
   const { parent } = node;
-  if (!/\p{L}/u.test(text) || isCompared(node, parent)) return false;
+  if (!/\p{L}/u.test(text.replace(/^[\d.,]+ ?(kg|lb|s)$/, '')) || isCompared(node, parent))
+    return false;
   if (isWords) return true;
   if (/[\p{L}]{2}.*\s\S|\S\s.*\p{L}{2}|^\p{Lu}\p{Ll}/su.test(text)) return true;
   return ts.isPropertyAssignment(parent) && WORDED.has(parent.name.getText());

@@ -85,7 +85,9 @@ function Part({ title, groups, chosen, onChoose }: PartProps) {
                   {exercise.name}
                   {exercise.stations.length > 0 && (
                     <small>
-                      {words.chooser.needs(exercise.stations.map(words.station).join(', '))}
+                      {words.chooser.needs(
+                        exercise.stations.map((station) => words.stations[station]).join(', '),
+                      )}
                     </small>
                   )}
                 </button>
