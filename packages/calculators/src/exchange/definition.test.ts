@@ -179,3 +179,10 @@ describe('the code', () => {
     expect((await runSnippet(shown.snippet)).at(-1)).toEqual([shown.headline.exact]);
   });
 });
+
+describe('a squat that the clinician has not allowed', () => {
+  it('is named in its lightest forms, to ask about', () => {
+    expect(details({ notAllowed: 'squat' })).toContain('sit to stand from a chair');
+    expect(details({ notAllowed: 'squat' })).toContain('squat without weight');
+  });
+});

@@ -1,6 +1,4 @@
-import { exercises } from '@windlass/core/anatomy';
 import type { ExchangeReason, Suggestion } from '@windlass/core/exchange';
-import { exerciseOf } from '../shared/exerciseFields.ts';
 import type { ExchangeResult } from './compute.ts';
 import { LeftOutList } from './LeftOutList.tsx';
 import { nameOf } from './nameOf.ts';
@@ -30,7 +28,7 @@ export function ExchangeDetails({ result }: { readonly result: ExchangeResult })
       {options.askAbout.length > 0 && (
         <section class="wl-panel">
           <h2 class="wl-heading">{said.askAbout}</h2>
-          <p>{said.askAboutSays(options.askAbout.map((id) => exerciseOf(exercises, id).name))}</p>
+          <p>{said.askAboutSays(options.askAbout)}</p>
         </section>
       )}
     </>

@@ -32,8 +32,8 @@ export const said = {
   also: (setUps: readonly string[]) => `Fits as well: ${setUps.map(inSentence).join('; ')}.`,
   leftOut: 'Left out, and why',
   askAbout: 'What a clinician could be asked about',
-  askAboutSays: (names: readonly string[]) =>
-    `The lightest forms of what is on the list: ${names.join(', ').toLowerCase()}.`,
+  askAboutSays: (forms: readonly string[]) =>
+    `The lightest forms of what is on the list: ${forms.join('; ').toLowerCase()}.`,
   notes: 'With all of these',
   stop: 'Stop the trial at once',
   stopRule: (sign: string, action: string) => `${sign}. ${action}`,

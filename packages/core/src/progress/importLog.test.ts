@@ -202,3 +202,14 @@ describe('previewImport', () => {
     expect(previewImport('')).toMatchObject({ rows: 0, columns: [], questions: ['columns'] });
   });
 });
+
+describe('a name that every object inherits', () => {
+  it('stays the name of the exercise', () => {
+    const { sets } = importLog('Day,Lift,Load,Reps\n2027-03-11,constructor,50 kg,10', {
+      columns: { date: 'Day', exercise: 'Lift', load: 'Load', reps: 'Reps' },
+      unit: 'kg',
+      exercises: { Row: 'cable-row' },
+    });
+    expect(sets.map(({ exercise }) => exercise)).toEqual(['constructor']);
+  });
+});

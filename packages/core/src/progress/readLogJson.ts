@@ -1,4 +1,4 @@
-import type { Problem } from '../basis/index.ts';
+import { bad, type Problem } from '../basis/index.ts';
 import type { ImportedLog, LoggedSet, UnreadRow } from './LoggedSet.ts';
 import type { LogField } from './LogMapping.ts';
 import { readLogRow } from './readLogRow.ts';
@@ -25,8 +25,9 @@ export function readLogJson(text: string): ImportedLog {
   const sets: LoggedSet[] = [];
   const unread: UnreadRow[] = [];
   for (const [index, entry] of file.sets.entries()) {
+    const misfit = isRecord(entry) ? misfitOf(entry) : undefined;
     const cells = isRecord(entry) ? cellsOf(entry) : {};
-    const outcome = readLogRow(cells, MAPPING);
+    const outcome = misfit ? bad(misfit) : readLogRow(cells, MAPPING);
     const [set] = outcome.ok ? outcome.value : [];
     if (set?.set === undefined) {
       const problems = outcome.ok ? [NO_NUMBER] : outcome.problems;
@@ -67,6 +68,30 @@ function notALog(text: string): ImportedLog {
   return { sets: [], unread: [{ line: 1, text: text.slice(0, 200), problems: [problem] }] };
 }
 
+/** The first field that holds an object or a list where a text or a number stands. */
+function misfitOf(entry: Readonly<Record<string, unknown>>): Problem | undefined {
+  const { load, bodyWeight, end, tags, ...plain } = entry;
+  const parts = { ...plain, ...partsOf({ load, bodyWeight, end, tags }) };
+  const [field] = Object.entries(parts).find(([, value]) => isObject(value)) ?? [];
+  if (field === undefined) return undefined;
+  return {
+    code: 'progress.not-a-text',
+    path: [field],
+    message: `Give ${field} as a text or a number, not as an object or a list.`,
+    params: { field },
+  };
+}
+
+/** The parts of fields that may be objects or lists; a list of objects is found by its field's name. */
+function partsOf(fields: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(
+    Object.entries(fields).map(([name, value]) => [
+      name,
+      isObject(value) ? Object.values(value).find(isObject) : value,
+    ]),
+  );
+}
+
 /** A set's fields as cells, so that files of both kinds are held to the same rules. */
 function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogField, string>> {
   const load = isRecord(entry.load) ? entry.load : {};
@@ -90,7 +115,7 @@ function cellsOf(entry: Readonly<Record<string, unknown>>): Partial<Record<LogFi
     rest: text(entry.restSeconds),
     tags,
     equipment: text(entry.equipment),
-    note: text(entry.note),
+    note: entry.note === undefined || entry.note === null ? '' : String(entry.note),
   };
 }
 
@@ -99,9 +124,13 @@ function decimal(value: unknown): string {
 }
 
 function text(value: unknown): string {
-  return value === undefined || value === null ? '' : String(value);
+  return value === undefined || value === null ? '' : String(value).trim();
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null;
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
+  return isObject(value) && !Array.isArray(value);
 }

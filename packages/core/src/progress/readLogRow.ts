@@ -54,7 +54,7 @@ export function readLogRow(
   return good(
     sides.map((one) => ({
       date,
-      exercise: mapping.exercises?.[name] ?? name,
+      exercise: idOf(name, mapping),
       ...(set === undefined ? {} : { set }),
       ...one,
       ...(hands === undefined ? {} : { hands: hands as 1 | 2 }),
@@ -62,11 +62,16 @@ export function readLogRow(
       ...(end === undefined ? {} : { end }),
       ...(cells.tempo ? { tempo: cells.tempo } : {}),
       ...(restSeconds === undefined ? {} : { restSeconds }),
-      ...(cells.tags ? { tags: cells.tags.split(/\s+/) } : {}),
+      ...(cells.tags?.trim() ? { tags: cells.tags.trim().split(/\s+/) } : {}),
       ...(cells.equipment ? { equipment: cells.equipment } : {}),
       ...(cells.note ? { note: cells.note } : {}),
     })),
   );
+}
+
+/** A name like `constructor` stands for itself and not for what every object inherits. */
+function idOf(name: string, { exercises = {} }: LogMapping): string {
+  return Object.hasOwn(exercises, name) ? (exercises[name] ?? name) : name;
 }
 
 function readName(cell: string): Outcome<string> {

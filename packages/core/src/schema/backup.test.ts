@@ -114,6 +114,11 @@ describe('a backup', () => {
     expect(read.ok ? [] : read.problems.map((problem) => problem.code)).toEqual([code]);
   });
 
+  it('takes no other thing for the time when it was written', () => {
+    const read = readBackup('{"format":"windlass-backup","version":1,"writtenAt":{"year":2027}}');
+    expect(read.ok && read.value.writtenAt).toBe('');
+  });
+
   it('reads a file with a byte-order mark', () => {
     expect(readBackup(`\uFEFF${writeBackup(lists, at)}`).ok).toBe(true);
   });

@@ -38,7 +38,11 @@ export function readBackup(text: string): Outcome<ReadBackup> {
     sessions: list('sessions'),
     running: list('running'),
   };
-  return good({ lists, writtenAt: String(file.writtenAt ?? ''), unread });
+  return good({
+    lists,
+    writtenAt: typeof file.writtenAt === 'string' ? file.writtenAt : '',
+    unread,
+  });
 }
 
 function readList<Kind extends SavedKind>(

@@ -24,7 +24,7 @@ export interface Lift {
   readonly intent: LiftIntent;
   /** With its set-up applied. */
   readonly exercise: Exercise;
-  readonly variant: Variant | undefined;
+  readonly variant?: Variant;
   readonly equipment: Equipment;
   readonly use: EquipmentUse;
   readonly shares: MuscleShares;
@@ -83,7 +83,7 @@ export function liftOf(
     kind: 'lift',
     intent,
     exercise,
-    variant,
+    ...(variant && { variant }),
     equipment,
     use,
     shares: sharesOf(exercise),
