@@ -1,5 +1,5 @@
 import { repsAtShare } from '../../packages/core/src/strength/index.ts';
-import type { RepCount } from './repCounts.ts';
+import type { RepCount } from './RepGroup.ts';
 
 /**
  * The kappa that comes nearest to a group's counts, by least squares of their logarithms, found by

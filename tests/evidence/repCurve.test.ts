@@ -3,14 +3,12 @@ import {
   enduranceCurves,
   generalCurve,
   repsAtShare,
-  shareForReps,
 } from '../../packages/core/src/strength/index.ts';
 import { fitKappa, logError } from './fitKappa.ts';
-import { readReference } from './readReference.ts';
-import { repGroups } from './repCounts.ts';
-import { repCurveChecks } from './repCurveChecks.ts';
+import { fittedRepGroups } from './fittedRepGroups.ts';
+import { readRows } from './readRows.ts';
 
-const groups = repGroups();
+const groups = fittedRepGroups();
 const several = groups.filter(({ counts }) => counts.length > 1);
 
 /** Root mean square log error over the counts that pass, each group with its own kappa. */
@@ -26,14 +24,10 @@ function errorOf(alpha: number, passes: (share: number) => boolean, from = sever
 
 describe('the rep curve against published counts', () => {
   it('gives back the general table in whole repetitions, row by row', () => {
-    for (const [percent, reps] of readReference('nuzzo-2024-general-table-rounded').rows) {
-      expect(Math.round(repsAtShare(Number(percent) / 100))).toBe(reps);
+    for (const row of readRows('nuzzo-2024-general-table-rounded')) {
+      const reps = repsAtShare(row.number('percent_1rm') / 100);
+      expect(Math.round(reps)).toBe(row.number('mean_reps_approx'));
     }
-  });
-
-  it('keeps every verified mean within the tolerance', () => {
-    const missed = repCurveChecks().filter(({ counted, inside }) => counted && !inside);
-    expect(missed).toEqual([]);
   });
 
   it('bends at alpha 1/2 better than at 1 or 0.7: overall, at 40 %, and at 70 to 85 %', () => {
@@ -45,7 +39,7 @@ describe('the rep curve against published counts', () => {
       expect(half).toBeLessThan(errorOf(0.7, passes));
       expect(half).toBeLessThan(errorOf(1, passes));
     }
-    const verified = several.filter(({ standing }) => standing === 'verified');
+    const verified = several.filter(({ aside }) => aside === undefined);
     expect(errorOf(0.5, all, verified)).toBeLessThan(errorOf(1, all, verified));
   });
 
@@ -59,63 +53,20 @@ describe('the rep curve against published counts', () => {
     console.table(table);
     expect(Number(table[2]?.all)).toBeLessThan(0.13);
   });
-
-  it('lies inside the mean and two SD of groups that lifted one share only', () => {
-    const squat = enduranceCurves.squat;
-    const single = groups.filter(
-      ({ dataSet }) => dataSet.startsWith('cooke') || dataSet.startsWith('shimano'),
-    );
-    for (const { counts } of single) {
-      for (const { share, reps, sd = 0 } of counts) {
-        expect(Math.abs(repsAtShare(share, squat) - reps)).toBeLessThan(2 * sd);
-      }
-    }
-    const [, , mean, sd] = readReference('spreuwenberg-2006-order').rows[0] ?? [];
-    expect(Math.abs(repsAtShare(0.85, squat) - Number(mean))).toBeLessThan(2 * Number(sd));
-  });
-
-  it('puts the 7 to 10RM of a knee extension between untrained and trained', () => {
-    const row = readReference('braith-1993-training-shift').rows[0] ?? [];
-    const share = 100 * shareForReps(8.5, enduranceCurves['leg-isolation']);
-    expect(share).toBeGreaterThan(Number(row[1]));
-    expect(share).toBeLessThan(Number(row[2]));
-  });
-
-  it('keeps the order that was verified: leg press above bench press, decreasing with load', () => {
-    for (const share of [0.4, 0.6, 0.8, 0.95]) {
-      expect(repsAtShare(share, enduranceCurves['leg-press'])).toBeGreaterThan(
-        repsAtShare(share, enduranceCurves.press),
-      );
-    }
-    const counts = [0.95, 0.8, 0.6, 0.4].map((share) => repsAtShare(share));
-    expect(counts).toEqual([...counts].sort((a, b) => a - b));
-  });
 });
 
 describe('the curves to start from', () => {
-  const classes = {
-    squat: /squat/,
-    'leg-press': /^leg press/,
-    hinge: /^deadlift/,
-    press: /^bench press/,
-    pull: /^lat pulldown/,
-    'leg-isolation': /^(knee extension|leg curl)/,
-    'arm-isolation': /^arm curl/,
-    trunk: /^sit-up/,
-  } as const;
-
-  for (const [name, pattern] of Object.entries(classes)) {
+  for (const [name, curve] of Object.entries(enduranceCurves)) {
     it(`are the weighted means of the published groups: ${name}`, () => {
       const members = groups
-        .filter(({ group }) => pattern.test(group))
-        .map(({ counts, standing }) => ({
+        .filter(({ lift }) => lift === name)
+        .map(({ counts, aside }) => ({
           lnKappa: Math.log(fitKappa(counts, 0.5)),
-          weight: standing === 'verified' ? 2 : 1,
+          weight: aside === undefined ? 2 : 1,
         }));
       const weight = members.reduce((sum, one) => sum + one.weight, 0);
       const mean = members.reduce((sum, one) => sum + one.weight * one.lnKappa, 0) / weight;
       const square = members.reduce((sum, one) => sum + one.weight * (one.lnKappa - mean) ** 2, 0);
-      const curve = enduranceCurves[name as keyof typeof classes];
       // 3 %: the table is rounded to whole numbers
       expect(curve.kappa / Math.exp(mean)).toBeGreaterThan(0.97);
       expect(curve.kappa / Math.exp(mean)).toBeLessThan(1.03);

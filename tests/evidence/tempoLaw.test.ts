@@ -5,26 +5,9 @@ import {
   shareForReps,
 } from '../../packages/core/src/strength/index.ts';
 import { readReference } from './readReference.ts';
-
-/** Repetitions when a set of `reps` at `from` seconds a repetition is done at `to` seconds. */
-function slowed(reps: number, from: number, to: number) {
-  const { low, likely, high } = kappaAtTempo(1, to).kappa;
-  const base = kappaAtTempo(1, from).kappa.likely;
-  const at = (kappa: number) => 1 + (reps - 1) * (kappa / base);
-  return { low: at(low), likely: at(likely), high: at(high) };
-}
+import { repsAtPace } from './repsAtPace.ts';
 
 describe('the pace law against published comparisons', () => {
-  it('lies within one SD of a knee extension slowed 3.2 times, at 60 and at 80 %', () => {
-    const { rows } = readReference('pereira-2007-knee-extension-speed');
-    for (const percent of [60, 80]) {
-      const [, , quick] = rows.find(([load, speed]) => load === percent && speed === 80) ?? [];
-      const [, , slow, sd] = rows.find(([load, speed]) => load === percent && speed === 25) ?? [];
-      const predicted = slowed(Number(quick), 2.5, 8).likely;
-      expect(Math.abs(predicted - Number(slow))).toBeLessThan(Number(sd));
-    }
-  });
-
   it('holds every verified exponent, and is itself inside their range', () => {
     const exponents = readReference('tempo-elasticity-derived').rows.map((row) => Number(row[5]));
     const law = -Math.log(kappaAtTempo(1, 6).kappa.likely) / Math.log(2);
@@ -39,7 +22,7 @@ describe('the pace law against published comparisons', () => {
   it('lengthens every set that was seen to lengthen, and shortens none', () => {
     for (const [, , , ratio, , , seconds] of readReference('tempo-elasticity-derived').rows) {
       expect(Number(seconds)).toBeGreaterThan(1);
-      const { likely } = slowed(15, 2, 2 * Number(ratio));
+      const { likely } = repsAtPace(15, 2, 2 * Number(ratio));
       expect((likely * Number(ratio)) / 15).toBeGreaterThan(1);
     }
   });
@@ -50,7 +33,7 @@ describe('the pace law against published comparisons', () => {
     for (const [lift, percent, , seconds, mean] of rows) {
       if (seconds !== 20) continue;
       const own = rows.find((row) => row[0] === lift && row[1] === percent && row[3] === null);
-      const { low, likely, high } = slowed(Number(own?.[4]), 3, 20);
+      const { low, likely, high } = repsAtPace(Number(own?.[4]), 3, 20);
       expect(likely).toBeGreaterThan(1.3 * Number(mean));
       expect(Number(mean)).toBeGreaterThanOrEqual(low);
       expect(Number(mean)).toBeLessThan(high);

@@ -3,6 +3,7 @@ import {
   generalCurve,
   loadForWindow,
   oneRepMaxEquations,
+  oneRepMaxKg,
   type PerformedSet,
   priorFor,
   strengthFrom,
@@ -18,7 +19,7 @@ const windows = [
 
 /** Each published equation as a rule: one-rep max from the last set, back to the window's middle. */
 const rules = oneRepMaxEquations.filter(({ lift }) => lift === undefined);
-const choices = Array.from({ length: 100 }, (_, index) => ({ load: kg(5 + 2.5 * index) }));
+const loads = Array.from({ length: 100 }, (_, index) => 5 + 2.5 * index);
 
 /** How often failure landed in a rep window, by the library and by the best single equation. */
 export interface WindowHits {
@@ -65,6 +66,11 @@ function hits(seed: number, trials: number) {
     const today = 3 * sets.length;
     const belief = strengthFrom({ sets, prior: priorFor(generalCurve), today });
     if (belief.kind !== 'posterior') throw new Error(belief.kind);
+    // lighter ones give over thirty repetitions and heavier ones none
+    const max = oneRepMaxKg(belief, 0.8, 'today');
+    const choices = loads
+      .filter((load) => load > 0.4 * max.low && load < 1.05 * max.high)
+      .map((load) => ({ load: kg(load) }));
     windows.forEach((window, place) => {
       const lands = (load: number) => {
         const reps = lifter.fail(load, error);
@@ -75,8 +81,8 @@ function hits(seed: number, trials: number) {
       const last = sets.at(-1) as PerformedSet;
       rules.forEach((rule, index) => {
         const reps = Math.max(1, last.reps);
-        const max = reps === 1 ? toKg(last.load) : rule.oneRepMaxKg(toKg(last.load), reps);
-        const target = max / rule.oneRepMaxKg(1, (window.minReps + window.maxReps) / 2);
+        const usual = reps === 1 ? toKg(last.load) : rule.oneRepMaxKg(toKg(last.load), reps);
+        const target = usual / rule.oneRepMaxKg(1, (window.minReps + window.maxReps) / 2);
         const load = Math.min(252.5, Math.max(5, 2.5 * Math.round(target / 2.5)));
         add(theirs[index] ?? [], place, lands(load));
       });

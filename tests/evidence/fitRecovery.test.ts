@@ -2,25 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { notCounted, recoveryModel } from '../../packages/core/src/recovery/index.ts';
 import { fitRecovery, fitSpread } from './fitRecovery.ts';
 import { readReference } from './readReference.ts';
-import { recoveryChecks } from './recoveryChecks.ts';
-
-describe('recovery_time_course', () => {
-  const checks = recoveryChecks();
-  const outside = checks.filter(({ inside }) => !inside);
-
-  it('has every one of the 29 published rows', () => {
-    expect(checks).toHaveLength(29);
-  });
-
-  it('is met in at least 25 rows, and every miss is explained', () => {
-    expect(checks.length - outside.length).toBeGreaterThanOrEqual(25);
-    for (const miss of outside) expect(miss.explained).toBeTruthy();
-  });
-
-  it('explains nothing that is met', () => {
-    expect(checks.filter(({ inside, explained }) => inside && explained)).toEqual([]);
-  });
-});
 
 describe('the constants of the recovery model', () => {
   const cell = (id: string, row: string, column: number) =>
