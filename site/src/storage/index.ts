@@ -1,5 +1,6 @@
 export { announceChange, onChange } from './announceChange.ts';
 export { type Appended, appendEvent } from './appendEvent.ts';
+export { attempt } from './attempt.ts';
 export { type BriefLog, briefLog } from './briefLog.ts';
 export type { BrokenRecord, Checked } from './checkRecords.ts';
 export { endRunning } from './endRunning.ts';

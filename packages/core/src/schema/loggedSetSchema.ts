@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { good } from '../basis/index.ts';
 import { kg, lb } from '../load/index.ts';
 import { parseTempo } from '../tempo/index.ts';
-import { day, decimalNumber, fields, list, oneOf, readBy, text, wholeNumber } from './field.ts';
+import { day, decimalNumber, fields, list, oneOf, readBy, wholeNumber } from './field.ts';
 
 const load = (what: string, lightest: number) => {
   const error = `Give ${what} as { "value": 62.5, "unit": "kg" }, ${lightest} or more, with at most 11 decimals in kg or 3 in lb.`;
@@ -42,10 +42,13 @@ const writtenTempo = readBy(z.string({ error: 'Give the tempo as a text.' }), (c
   return read.ok ? good(code) : read;
 });
 
+/** A log may hold any words, of any length. */
+const free = (what: string) => z.string({ error: `Give ${what} as a text.` });
+
 /** A set of a log: what `LoggedSet` describes. */
 export const loggedSetSchema = fields('a logged set', {
   date: day('the day of the set'),
-  exercise: text('the exercise'),
+  exercise: free('the exercise'),
   set: wholeNumber('the number of the set', 1, 1000),
   side: z.exactOptional(oneOf('the side', ['left', 'right'])),
   load: load('the load of the set', -1000),
@@ -58,7 +61,7 @@ export const loggedSetSchema = fields('a logged set', {
   end: z.exactOptional(setEnd),
   tempo: z.exactOptional(writtenTempo),
   restSeconds: z.exactOptional(decimalNumber('the rest before the set in seconds', 0, 86_400)),
-  tags: z.exactOptional(list('the tags', text('a tag'), 0, 50)),
-  equipment: z.exactOptional(text('the equipment')),
-  note: z.exactOptional(text('the note', 5000)),
+  tags: z.exactOptional(list('the tags', free('a tag'), 0, 1000)),
+  equipment: z.exactOptional(free('the equipment')),
+  note: z.exactOptional(free('the note')),
 });

@@ -1,0 +1,112 @@
+import type { LogField, LoggedSet } from '@windlass/core/progress';
+
+/** Every word of a person's log and of bringing sets into it. */
+export const words = {
+  title: 'Log',
+  reading: 'Reading the log…',
+  empty:
+    'No session is in the log yet. What is done on the floor comes here, and so do sets from a file.',
+  session: (date: string, sets: number) => `${date}: ${sets} ${sets === 1 ? 'set' : 'sets'}`,
+  set: 'Set',
+  exercise: 'Exercise',
+  load: 'Load',
+  reps: 'Reps',
+  ended: 'Ended',
+  delete: 'Delete this session',
+  more: (count: number) => `Show ${count} earlier ${count === 1 ? 'session' : 'sessions'}`,
+  saveCsv: 'Save log as CSV',
+  saveJson: 'Save log as JSON',
+  bring: 'Bring in sets from a file',
+  bringHelp:
+    'A table of separated values in any language, with a row for each set, or a log saved here.',
+  csvFile: (name: string) => `${name}-log.csv`,
+  jsonFile: (name: string) => `${name}-log.json`,
+  counts: {
+    total: '',
+    'each-hand': 'each hand',
+    stack: 'on the stack',
+    plates: 'of plates',
+    added: 'added',
+  } satisfies Record<LoggedSet['counts'], string>,
+  help: 'help',
+  sides: { left: 'left', right: 'right' },
+  ends: {
+    failure: 'at failure',
+    reserve: (left: string) => `${left} left`,
+    more: (left: string) => `${left} or more left`,
+    unknown: 'not noted',
+  },
+  brought: {
+    title: (file: string) => `From ${file}`,
+    empty: (file: string) =>
+      `${file} holds no rows. Choose a file with a row for each set and a row of headings above.`,
+    columns: 'What each column holds',
+    column: (header: string, number: number) => header || `Column ${number}`,
+    fields: {
+      date: 'Day',
+      exercise: 'Exercise',
+      load: 'Load',
+      reps: 'Reps',
+      set: 'Number of the set',
+      side: 'Side (left, right)',
+      unit: 'Unit (kg, lb)',
+      counts: 'What the load counts',
+      hands: 'Hands with a weight',
+      body: 'Body weight',
+      ended: 'How it ended (failure, reserve, more)',
+      reserve: 'Reps left',
+      effort: 'Effort of ten',
+      tempo: 'Tempo, lowering first',
+      rest: 'Rest before, in seconds',
+      tags: 'Tags',
+      equipment: 'Equipment',
+      note: 'Note',
+    } satisfies Record<LogField, string>,
+    leaveOut: 'Leave it out',
+    missing: (fields: readonly string[]) => `Say which column holds: ${fields.join(', ')}.`,
+    dateOrder: 'Days are written',
+    dateOrders: {
+      'day-first': 'day first: 31.12.2026',
+      'month-first': 'month first: 12/31/2026',
+      'year-first': 'year first: 2026/12/31',
+    },
+    choose: 'Choose',
+    shortYears: 'A year such as 26 means 2026',
+    unit: 'Loads without a unit are in',
+    counted: 'The load is',
+    countsChoices: {
+      total: 'everything: bar and plates',
+      'each-hand': 'the weight in one hand',
+      stack: 'the number on the stack',
+      plates: 'the plates of a machine',
+      added: 'added to the body',
+    } satisfies Record<LoggedSet['counts'], string>,
+    names: 'What the exercises are',
+    namesHelp:
+      'Only sets of an exercise of the list, on equipment of the usual gym, tell a plan how strong somebody is.',
+    sets: (count: number) => `${count} ${count === 1 ? 'set' : 'sets'}`,
+    ownName: 'Keep its own name',
+    noEquipment: 'Not said',
+    exerciseOf: (name: string) => `Exercise of ${name}`,
+    equipmentOf: (name: string) => `Equipment of ${name}`,
+    result: (sets: number, days: number) =>
+      `${sets} ${sets === 1 ? 'set' : 'sets'} of ${days} ${days === 1 ? 'day' : 'days'} can be brought in.`,
+    nothing: 'No set can be brought in yet.',
+    already: (count: number) =>
+      count === 1
+        ? 'One set is in the log already and is left out.'
+        : `${count} sets are in the log already and are left out.`,
+    unread: (count: number) =>
+      count === 1 ? 'One row could not be read:' : `${count} rows could not be read:`,
+    line: (line: number) => `Line ${line}`,
+    moreUnread: (count: number) => `and ${count} more, all of them in the file below.`,
+    saveUnread: 'Save these rows as a file',
+    unreadFile: 'rows-not-read.txt',
+    add: (count: number) => `Bring in ${count} ${count === 1 ? 'set' : 'sets'}`,
+    saveRead: 'Save the sets as a file',
+    readFile: 'sets-read.csv',
+    stop: 'Leave the log as it is',
+    done: (sets: number, name: string) =>
+      `${sets} ${sets === 1 ? 'set is' : 'sets are'} in the log of ${name} now.`,
+  },
+} as const;
