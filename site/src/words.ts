@@ -4,6 +4,7 @@ export const words = {
   mainNavigation: 'Main',
   pages: {
     plan: 'Plan',
+    people: 'People',
     tools: 'Tools',
     guides: 'Guides',
     developers: 'For developers',
