@@ -8,6 +8,7 @@ import { offline } from './offline/integration.ts';
 import { reference } from './reference/integration.ts';
 import { reachableCode } from './src/markdown/reachableCode.ts';
 import { siteLinks } from './src/markdown/siteLinks.ts';
+import { searchIndex } from './src/search/index/integration.ts';
 import { translatedBundle } from './translation/inLanguage.ts';
 import { onlyTranslated, translatedFolder, withTranslations } from './translation/integration.ts';
 
@@ -24,6 +25,7 @@ const whole = {
     mdx(),
     sitemap({ filter: (page) => !page.endsWith('/offline/') }),
     withTranslations(),
+    searchIndex(base),
     checkedPages(base),
     offline(base),
   ],

@@ -19,6 +19,7 @@ async function start(bar: HTMLElement, address: string): Promise<void> {
   offerNewer(bar, registration);
   askNowAndThen(registration);
   const { active } = await navigator.serviceWorker.ready;
+  active?.postMessage({ language: bar.dataset.folder });
   if (!savesData()) setTimeout(() => active?.postMessage('store-rest'), REST_AFTER_MS);
 }
 

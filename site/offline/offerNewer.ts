@@ -14,6 +14,8 @@ export function offerNewer(bar: HTMLElement, registration: ServiceWorkerRegistra
     if (!registration.waiting) return location.reload();
     serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
     registration.waiting.postMessage('use-now');
+    // What the version before is still fetching is finished first.
+    bar.textContent = words.changing;
   };
 
   registration.addEventListener('updatefound', () => {
@@ -27,7 +29,7 @@ export function offerNewer(bar: HTMLElement, registration: ServiceWorkerRegistra
 }
 
 function show(bar: HTMLElement, onUse: () => void): void {
-  if (bar.childElementCount > 0) return;
+  if (bar.textContent !== '') return;
   const says = document.createElement('p');
   says.textContent = words.newer;
   bar.append(

@@ -1,5 +1,5 @@
-/** Folders whose pages are many and read by few, or in another language: they come in one file after the first visit. */
-export const packedFolders = ['developers/reference/', 'developers/schemas/', 'de/'] as const;
+/** Folders whose pages are many, alike and read by few: they come in one file after the first visit. */
+export const packedFolders = ['developers/reference/', 'developers/schemas/'] as const;
 
 /** The name of that file. */
 export const packName = 'developers.pack';

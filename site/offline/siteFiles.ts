@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { languages } from '../../packages/calculators/languages/readCatalogue.ts';
 import { packedFolders, packName, workerName } from './packed.ts';
 
 /** A file of the built site. */
@@ -10,21 +11,30 @@ export interface SiteFile {
   readonly content: Buffer;
 }
 
-/** The files that a device keeps: at the first visit, and after it. Site maps are for machines. */
-export function siteFiles(folder: string): {
+/** The files that a device keeps, by when it does. */
+export interface SiteFiles {
   readonly first: readonly SiteFile[];
   readonly packed: readonly SiteFile[];
-} {
+  /** By the folder of the language: `de/`. */
+  readonly inLanguage: ReadonlyMap<string, readonly SiteFile[]>;
+}
+
+/** The files that a device keeps. Site maps are for machines. */
+export function siteFiles(folder: string): SiteFiles {
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => statSync(join(folder, name)).isFile())
     .map((name) => name.replaceAll(sep, '/'))
     .filter((name) => name !== packName && name !== workerName && !name.startsWith('sitemap-'))
     .sort();
   const files = names.map((name) => ({ name, content: readFileSync(join(folder, name)) }));
-  const isPacked = ({ name }: SiteFile) => packedFolders.some((start) => name.startsWith(start));
+  const inLanguage = new Map(
+    languages.map((id) => [`${id}/`, files.filter(({ name }) => name.startsWith(`${id}/`))]),
+  );
+  const apart = [...packedFolders, ...inLanguage.keys()];
   return {
-    first: files.filter((file) => !isPacked(file)),
-    packed: files.filter(isPacked),
+    first: files.filter(({ name }) => !apart.some((start) => name.startsWith(start))),
+    packed: files.filter(({ name }) => packedFolders.some((start) => name.startsWith(start))),
+    inLanguage,
   };
 }
 

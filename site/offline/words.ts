@@ -3,10 +3,11 @@ export const words = {
   newer: 'A newer version is here.',
   useNow: 'Use it now',
   later: 'Later',
+  changing: 'Changing over…',
   notHere: {
     title: 'Not on this device yet',
     description: 'This page is not kept on this device yet.',
-    says: 'The device has no network, and this page of the reference was not fetched when there was one. It comes by itself a while after the first visit with a network.',
+    says: 'The device has no network, and this page was not fetched when there was one. Pages of the reference, and those in another language, come by themselves a while after the first visit with a network.',
     kept: 'What is here already:',
   },
 };

@@ -8,6 +8,7 @@ export const words = {
     tools: 'Tools',
     guides: 'Guides',
     developers: 'For developers',
+    search: 'Search',
   },
   otherLanguage: { name: 'Deutsch', tag: 'de', says: 'This page in German' },
   foot: {

@@ -105,7 +105,7 @@ describe('the planner', () => {
     const page = await planner();
     const before = await lifts(page);
     await page.getByRole('button', { name: 'Add a lift' }).click();
-    await page.getByLabel('Search').fill('chin');
+    await page.getByLabel('Search', { exact: true }).fill('chin');
     await page.getByRole('button', { name: /^Chin-up/ }).click();
     await expect.poll(() => lifts(page)).toEqual([...before, 'Chin-up']);
     await page.getByRole('button', { name: 'Do Chin-up earlier' }).click();

@@ -13,14 +13,16 @@ function put(name: string, content = name): void {
 }
 
 describe('siteFiles', () => {
-  it('keeps pages and their files first, the reference later, and leaves out what no person reads', () => {
+  it('keeps pages first, the reference later, other languages apart, and leaves out what no person reads', () => {
     const kept = ['404.html', 'assets/page.a1.js', 'index.html', 'tools/pair/index.html'];
     const packed = ['developers/reference/load/index.html', 'developers/schemas/gym.json'];
-    for (const name of [...kept, ...packed, 'sitemap-0.xml', 'worker.js', 'developers.pack'])
-      put(name);
+    const german = ['de/assets/page.b2.js', 'de/index.html'];
+    const forMachines = ['sitemap-0.xml', 'worker.js', 'developers.pack'];
+    for (const name of [...kept, ...packed, ...german, ...forMachines]) put(name);
     const files = siteFiles(folder);
     expect(files.first.map(({ name }) => name)).toEqual(kept);
     expect(files.packed.map(({ name }) => name)).toEqual(packed);
+    expect(files.inLanguage.get('de/')?.map(({ name }) => name)).toEqual(german);
   });
 });
 

@@ -1,3 +1,4 @@
+import { isNamedByContent } from '../Stored.ts';
 import { stored } from './stored.ts';
 import { keptAt } from './storeFirst.ts';
 
@@ -19,7 +20,7 @@ export async function answer(request: Request): Promise<Response> {
 
 /** A file of an earlier version, for a page that was opened with it. Their names change with their content. */
 async function keptBefore(pathname: string): Promise<Response | undefined> {
-  return pathname.startsWith(`${stored.base}assets/`) ? caches.match(pathname) : undefined;
+  return isNamedByContent(pathname) ? caches.match(pathname) : undefined;
 }
 
 async function withoutNetwork(url: string, pathname: string): Promise<Response> {
@@ -28,9 +29,14 @@ async function withoutNetwork(url: string, pathname: string): Promise<Response> 
     there.pathname = `${pathname}/`;
     return Response.redirect(there.href);
   }
-  const isPacked = stored.packed.some((start) => pathname.startsWith(start));
-  const page = await keptAt(`${stored.base}${isPacked ? 'offline/' : '404.html'}`);
+  const language = stored.languages.find(({ folder }) => pathname.startsWith(folder))?.folder;
+  const isElsewhere =
+    stored.packed.some((start) => pathname.startsWith(start)) ||
+    (language !== undefined && !(await keptAt(language)));
+  const page = await keptAt(
+    isElsewhere ? `${stored.base}offline/` : `${language ?? stored.base}404.html`,
+  );
   return page
-    ? new Response(page.body, { status: isPacked ? 503 : 404, headers: page.headers })
+    ? new Response(page.body, { status: isElsewhere ? 503 : 404, headers: page.headers })
     : Response.error();
 }

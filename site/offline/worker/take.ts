@@ -1,5 +1,5 @@
-import type { StoredFile } from '../Stored.ts';
-import { cacheName, otherCaches, stored } from './stored.ts';
+import { isNamedByContent, type StoredFile } from '../Stored.ts';
+import { cacheName, otherCaches } from './stored.ts';
 
 /** Header of a kept file that says which content it is. */
 const REVISION = 'windlass-revision';
@@ -25,8 +25,7 @@ async function fromEarlier({ path, revision }: StoredFile): Promise<Response | u
 
 /** Asked of the host again, unless the name of the file changes with its content. */
 async function fetched({ path, revision }: StoredFile): Promise<Response> {
-  const isNamedByContent = path.startsWith(`${stored.base}assets/`);
-  const response = await fetch(path, { cache: isNamedByContent ? 'default' : 'no-cache' });
+  const response = await fetch(path, { cache: isNamedByContent(path) ? 'default' : 'no-cache' });
   if (!response.ok) throw new Error(`${path}: ${response.status}`);
   const headers = new Headers(response.headers);
   headers.set(REVISION, revision);

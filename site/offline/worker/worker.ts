@@ -1,7 +1,7 @@
 import { answer } from './answer.ts';
 import { forgetOlder } from './forgetOlder.ts';
 import { stored } from './stored.ts';
-import { storeFirst } from './storeFirst.ts';
+import { storeFirst, storeLanguage } from './storeFirst.ts';
 import { storeRest } from './storeRest.ts';
 
 declare const self: ServiceWorkerGlobalScope;
@@ -16,6 +16,7 @@ self.addEventListener('activate', (event) =>
 self.addEventListener('message', (event) => {
   if (event.data === 'use-now') event.waitUntil(self.skipWaiting());
   if (event.data === 'store-rest') event.waitUntil(storeRest());
+  if (typeof event.data?.language === 'string') event.waitUntil(storeLanguage(event.data.language));
 });
 
 self.addEventListener('fetch', (event) => {

@@ -11,5 +11,5 @@ export const contentSecurityPolicy = [
   "manifest-src 'self'",
   "worker-src 'self'",
   "base-uri 'none'",
-  "form-action 'none'",
+  "form-action 'self'",
 ].join('; ');
