@@ -22,6 +22,7 @@ export function LiveLine({ shown }: { readonly shown: Planned }) {
 
 function sentenceOf({ sheet }: Planned): string {
   if (sheet.kind === 'ask-first') return words.head.liveAsk;
+  if (sheet.kind === 'too-short') return sheet.message;
   const lifts = sheet.lifts.map((lift) => {
     if (lift.kind === 'left-out') return `${lift.name}: ${words.lift.leftOut}`;
     return `${lift.name}: ${lift.kind === 'planned' ? lift.load.words : lift.firstLoad.words}`;

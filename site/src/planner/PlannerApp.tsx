@@ -71,7 +71,9 @@ export function PlannerApp({ start, planOne }: PlannerAppProps) {
           brief={
             plan.kind === 'session'
               ? words.head.brief(Math.round(plan.minutes.total))
-              : words.askFirst.title
+              : plan.kind === 'ask-first'
+                ? words.askFirst.title
+                : words.tooShort.title
           }
           sheet={useMemo(() => <SheetHead plan={plan} gymName={gym.name} />, [plan, gym])}
           asks={<PersonAsk />}

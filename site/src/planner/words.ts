@@ -69,6 +69,9 @@ export const words = {
     live: (minutes: number, lifts: readonly string[]) =>
       `About ${minutes} minutes. ${lifts.join('. ')}`,
     liveAsk: 'No session before somebody was asked.',
+    within: (most: number, without: number) =>
+      `Fitted into ${most} minutes; it would take ${without}. Left out for it:`,
+    saves: (minutes: number) => `saves ${minutes} min`,
   },
   lift: {
     start: 'Start with',
@@ -92,6 +95,7 @@ export const words = {
     why: (load: string) => `Why ${load}`,
     written: { load: 'load', reps: 'reps', left: 'left' },
     leftOut: 'Left out',
+    instead: 'Instead, here and within the limits:',
     noLoad: 'No load yet',
     askFirst: 'No load before somebody has agreed.',
     none: 'Not planned yet: see what is marked below.',
@@ -119,6 +123,7 @@ export const words = {
     'no-repetitions': 'Choose an exercise that is done in repetitions.',
     limits: 'What hurts and what a clinician has said is asked under health.',
     'no-load-for-window': 'The window, the tempo and the equipment are set beside it.',
+    'no-time': 'The longest time for the session is set in the plan file.',
   } satisfies Record<LeftOutLift['reason'], string>,
   cautions: {
     title: 'Before loading',
@@ -134,6 +139,10 @@ export const words = {
     title: 'Ask first',
     says: 'No session is planned before somebody was asked.',
     whom: 'Whom to ask',
+  },
+  tooShort: {
+    title: 'Too little time',
+    lift: 'No load: the time is too short.',
   },
   advisers: shared.cautions.advisers as Readonly<Record<Adviser, string>>,
   asks: {

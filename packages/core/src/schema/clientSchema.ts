@@ -3,6 +3,7 @@ import { good } from '../basis/index.ts';
 import { day, fields, id, list, oneOf, readBy, text, wholeNumber, yesOrNo } from './field.ts';
 import { healthSchema } from './healthSchema.ts';
 import { loadSchema } from './loadSchema.ts';
+import { reportsSchema } from './reportsSchema.ts';
 import { tempoSchema } from './tempoSchema.ts';
 
 const bodyWeight = z.exactOptional(loadSchema('the body weight'));
@@ -56,5 +57,6 @@ export const clientSchema = fields('the client', {
   bodyWeight,
   health: healthSchema,
   alone: yesOrNo('whether the client trains alone'),
+  reports: z.exactOptional(reportsSchema),
   sets: list('the sets', loggedSet, 0, 5000),
 });

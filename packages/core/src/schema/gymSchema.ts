@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fullGym } from '../exchange/index.ts';
 import { decimalNumber, fields, id, list, oneOf, text, wholeNumber } from './field.ts';
 import { loadSchema } from './loadSchema.ts';
 
@@ -105,9 +106,16 @@ export const equipmentSchema = z.discriminatedUnion(
   },
 );
 
-/** A gym: the plates its bars share, and its equipment. */
+const [firstStation = 'cable', ...otherStations] = fullGym.stations;
+const station = fields('a station', {
+  station: oneOf('the station', [firstStation, ...otherStations]),
+  equipment: z.exactOptional(id('the id of the equipment that belongs to it')),
+});
+
+/** A gym: the plates its bars share, its equipment, and the stations that it names. */
 export const gymSchema = fields('the gym', {
   name: text('the name of the gym', 80),
   plates,
   equipment: list('the equipment', equipmentSchema, 1, 200),
+  stations: z.exactOptional(list('the stations', station, 0, 100)),
 });

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { bad, good } from '../basis/index.ts';
-import { day, fields, id, list, oneOf, readBy, wholeNumber } from './field.ts';
+import { day, decimalNumber, fields, id, list, oneOf, readBy, wholeNumber } from './field.ts';
+import { liftOverrulesSchema } from './liftOverrulesSchema.ts';
 import { tempoSchema } from './tempoSchema.ts';
 
 const reps = (what: string) => wholeNumber(what, 1, 100);
@@ -28,6 +29,7 @@ const lift = fields('a lift', {
   tempo: tempoSchema,
   sets: wholeNumber('the number of sets', 1, 10),
   restSeconds: wholeNumber('the rest between sets in seconds', 0, 1800),
+  overrules: z.exactOptional(liftOverrulesSchema),
 });
 
 /** What is wanted of a session. */
@@ -36,4 +38,12 @@ export const intentSchema = fields('the intent', {
   unit: oneOf('the unit for loads', ['kg', 'lb']),
   lifts: list('the lifts', lift, 1, 20),
   changeSeconds: wholeNumber('the time between two exercises in seconds', 0, 1800),
+  minutesAtMost: z.exactOptional(
+    decimalNumber('the longest time for the session', 1, 600, 'minutes'),
+  ),
+  overrules: z.exactOptional(
+    fields('what is fixed of the session', {
+      nextDate: z.exactOptional(day('the day of the next session')),
+    }),
+  ),
 });

@@ -1,5 +1,5 @@
 import type { Outcome } from '../basis/index.ts';
-import type { Gym } from '../equipment/index.ts';
+import type { PlanGym } from '../session/index.ts';
 import { gymSchema } from './gymSchema.ts';
 import { readWith } from './readWith.ts';
 
@@ -16,6 +16,6 @@ import { readWith } from './readWith.ts';
  * gym.ok ? [] : gym.problems.map(({ path }) => path.join('.')); // ['plates.0.weight', 'equipment']
  * ```
  */
-export function readGym(input: unknown): Outcome<Gym> {
+export function readGym(input: unknown): Outcome<PlanGym> {
   return readWith(gymSchema, input);
 }

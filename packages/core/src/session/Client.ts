@@ -1,4 +1,5 @@
 import type { LoadValue } from '../load/index.ts';
+import type { RecoveryReports } from '../recovery/RecoveryReports.ts';
 import type { ClientHealth } from '../safety/index.ts';
 import type { SetEnd } from '../strength/index.ts';
 import type { Tempo } from '../tempo/index.ts';
@@ -30,5 +31,7 @@ export interface Client {
   readonly health: ClientHealth;
   /** Nobody who can help with a load is there. */
   readonly alone: boolean;
+  /** Soreness and short nights since the last session: they lengthen the time to the next one. */
+  readonly reports?: RecoveryReports;
   readonly sets: readonly ClientSet[];
 }

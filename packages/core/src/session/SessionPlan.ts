@@ -1,75 +1,8 @@
-import type { Band } from '../basis/index.ts';
-import type { ReachableLoad } from '../equipment/index.ts';
 import type { Unit } from '../load/index.ts';
+import type { MuscleReadiness } from '../recovery/readiness.ts';
 import type { Adviser, Caution, StopRule } from '../safety/index.ts';
-import type { LoadChance } from '../strength/index.ts';
-import type { RampAnswer } from '../warmup/index.ts';
-import type { ClientSet } from './Client.ts';
-import type { LiftIntent } from './Intent.ts';
-import type { Lift, NoLift } from './liftOf.ts';
-
-/** One work set: what it will probably give, with the fatigue of everything before it. */
-export interface WorkSet {
-  /** Repetitions to do: to lifting failure, or to the repetitions that are to be left. */
-  readonly reps: Band;
-  /** Seconds under load, one side of a one-sided lift. */
-  readonly seconds: Band;
-  /** Share of fresh strength at its start. */
-  readonly capacity: number;
-  /** Probability that it ends inside the window. */
-  readonly chance: number;
-}
-
-/** Why the work load is the one it is. */
-export type LoadReason = 'best-chance' | 'careful-first' | 'capped';
-
-/** A lift with its load. */
-export interface PlannedLift {
-  readonly kind: 'planned';
-  readonly lift: Lift;
-  readonly secondsPerRep: number;
-  /** Today's one-rep max in kg; left out where no maximum is to be named. */
-  readonly oneRepMaxKg?: Band;
-  /** Repetitions that are to be left at the end of every set; 0 is lifting failure. */
-  readonly repsInReserve: number;
-  readonly work: LoadChance<ReachableLoad>;
-  readonly reason: LoadReason;
-  readonly lighter?: LoadChance<ReachableLoad>;
-  readonly heavier?: LoadChance<ReachableLoad>;
-  readonly warmUp: RampAnswer;
-  readonly sets: readonly WorkSet[];
-  readonly basis: LiftBasis;
-}
-
-/** What a lift's numbers rest on. */
-export interface LiftBasis {
-  readonly sets: number;
-  readonly lastDate?: string;
-  readonly passedOver: readonly { readonly set: ClientSet; readonly why: string }[];
-}
-
-/** A lift without history: how to find its load in this session. */
-export interface FindingLift {
-  readonly kind: 'finding';
-  readonly lift: Lift;
-  readonly secondsPerRep: number;
-  readonly firstTry: ReachableLoad;
-  readonly reps: number;
-  readonly stopWithLeft: number;
-  readonly mostTries: number;
-  readonly basis: LiftBasis;
-}
-
-/** A lift that was asked for and is not done, and why. */
-export interface LeftOutLift {
-  readonly kind: 'left-out';
-  readonly intent: LiftIntent;
-  readonly reason: NoLift['reason'] | 'limits' | 'no-load-for-window';
-  readonly message: string;
-}
-
-/** What became of a lift that was wanted. */
-export type LiftPlan = PlannedLift | FindingLift | LeftOutLift;
+import type { LiftPlan, Refusal } from './LiftPlan.ts';
+import type { TimeLimit } from './TimeLimit.ts';
 
 /** A stretch of the session. `lift` counts into the plan's lifts; `step` into its ramp or sets. */
 export interface TimelineItem {
@@ -89,6 +22,29 @@ export interface SessionMinutes {
   readonly total: number;
 }
 
+/** A time after a session, and the first day at whose same time of day it has passed. */
+export interface NextTime {
+  /** Elapsed hours from the beginning of this session. */
+  readonly hours: number;
+  /** `YYYY-MM-DD`. */
+  readonly date: string;
+}
+
+/** When the same muscles can work as hard again. */
+export interface NextSession {
+  /** One, five and nine people in ten have all of these muscles ready by then. */
+  readonly earliest: NextTime;
+  readonly likely: NextTime;
+  readonly cautious: NextTime;
+  /** The day to plan for: the likely one, or the one that somebody has fixed. */
+  readonly date: string;
+  readonly overruled?: { readonly chosen: string };
+  /** What is to be said about a day that somebody has fixed; empty otherwise. */
+  readonly notes: readonly string[];
+  /** Muscle by muscle, the last to be ready first. */
+  readonly muscles: readonly MuscleReadiness[];
+}
+
 /** A whole session. */
 export interface PlannedSession {
   readonly kind: 'session';
@@ -99,6 +55,12 @@ export interface PlannedSession {
   readonly lifts: readonly LiftPlan[];
   readonly timeline: readonly TimelineItem[];
   readonly minutes: SessionMinutes;
+  /** Where the session was to be no longer than so many minutes. */
+  readonly limit?: TimeLimit;
+  /** Left out where nothing is done. */
+  readonly next?: NextSession;
+  /** Wishes for the whole session that were not followed. */
+  readonly refused: readonly Refusal[];
   readonly cautions: readonly Caution[];
   readonly stopRules: readonly StopRule[];
 }
@@ -113,5 +75,17 @@ export interface NoSession {
   readonly cautions: readonly Caution[];
 }
 
-/** A session, or the question that comes before one. */
-export type SessionPlan = PlannedSession | NoSession;
+/** Not even the shortest useful part of the session fits into the time. */
+export interface TooShort {
+  readonly kind: 'too-short';
+  readonly clientName: string;
+  readonly date: string;
+  readonly minutesAtMost: number;
+  /** The shortest session that keeps all that is fixed. */
+  readonly leastMinutes: number;
+  readonly message: string;
+  readonly cautions: readonly Caution[];
+}
+
+/** A session, the question that comes before one, or why there is no time for one. */
+export type SessionPlan = PlannedSession | NoSession | TooShort;

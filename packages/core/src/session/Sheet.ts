@@ -1,7 +1,7 @@
 import type { Band } from '../basis/index.ts';
 import type { LoadValue } from '../load/index.ts';
 import type { Adviser } from '../safety/index.ts';
-import type { SessionMinutes } from './SessionPlan.ts';
+import type { NextTime, SessionMinutes } from './SessionPlan.ts';
 
 /** A load on a sheet: for machines, for people, and how it is put together. */
 export interface SheetLoad {
@@ -46,6 +46,10 @@ export interface SheetLift {
   readonly changeToWork: string;
   readonly sets: readonly SheetSet[];
   readonly restSeconds: number;
+  /** What somebody has fixed, each with what would have been chosen. */
+  readonly fixed: readonly string[];
+  /** Wishes that were not followed, and why. */
+  readonly refused: readonly string[];
   /** What ends a set, and why this load. */
   readonly notes: readonly string[];
 }
@@ -60,6 +64,8 @@ export interface SheetFinding {
   readonly window: { readonly minReps: number; readonly maxReps: number };
   readonly firstLoad: SheetLoad;
   readonly reps: number;
+  readonly fixed: readonly string[];
+  readonly refused: readonly string[];
   readonly notes: readonly string[];
 }
 
@@ -68,6 +74,32 @@ export interface SheetLeftOut {
   readonly kind: 'left-out';
   readonly name: string;
   readonly reason: string;
+  /** What to do instead, best first. */
+  readonly exchanges: readonly {
+    readonly name: string;
+    readonly equipment: string;
+    readonly reasons: readonly string[];
+  }[];
+}
+
+/** What a time limit took. */
+export interface SheetLimit {
+  readonly minutesAtMost: number;
+  readonly withoutMinutes: number;
+  /** The least useful first. */
+  readonly dropped: readonly { readonly message: string; readonly minutesSaved: number }[];
+}
+
+/** When the same muscles are ready again. */
+export interface SheetNext {
+  /** The day to plan for. */
+  readonly date: string;
+  readonly isFixed: boolean;
+  /** One, five and nine people in ten are ready by then; hours from the beginning of this session. */
+  readonly earliest: NextTime;
+  readonly likely: NextTime;
+  readonly cautious: NextTime;
+  readonly notes: readonly string[];
 }
 
 /** A caution on a sheet. */
@@ -86,7 +118,11 @@ export interface SessionSheet {
   readonly gym: string;
   readonly date: string;
   readonly minutes: SessionMinutes;
+  readonly limit?: SheetLimit;
   readonly lifts: readonly (SheetLift | SheetFinding | SheetLeftOut)[];
+  readonly next?: SheetNext;
+  /** Wishes for the whole session that were not followed, and why. */
+  readonly refused: readonly string[];
   readonly cautions: readonly SheetCaution[];
   /** Signs to stop for, with what to do. */
   readonly stop: readonly string[];
@@ -99,5 +135,14 @@ export interface AskFirstSheet {
   readonly date: string;
   readonly reasons: readonly string[];
   readonly ask: readonly Adviser[];
+  readonly cautions: readonly SheetCaution[];
+}
+
+/** A sheet that only says that the time is too short. */
+export interface TooShortSheet {
+  readonly kind: 'too-short';
+  readonly client: string;
+  readonly date: string;
+  readonly message: string;
   readonly cautions: readonly SheetCaution[];
 }

@@ -1,23 +1,32 @@
 export type { Client, ClientSet } from './Client.ts';
-export type { LiftIntent, SessionIntent } from './Intent.ts';
+export type { FixedWarmUpSet, LiftIntent, LiftOverrules, SessionIntent } from './Intent.ts';
+export type {
+  FindingLift,
+  LeftOutLift,
+  LiftBasis,
+  LiftExchange,
+  LiftOverruled,
+  LiftPlan,
+  LoadReason,
+  PlannedLift,
+  Refusal,
+  WorkSet,
+} from './LiftPlan.ts';
 export type { Lift, NoLift } from './liftOf.ts';
+export type { GymStation, PlanGym } from './PlanGym.ts';
 export type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
 export { planSession, type SessionQuestion } from './planSession.ts';
 export { printSheet } from './printSheet.ts';
 export { rememberLifts } from './rememberLifts.ts';
 export type {
-  FindingLift,
-  LeftOutLift,
-  LiftBasis,
-  LiftPlan,
-  LoadReason,
+  NextSession,
+  NextTime,
   NoSession,
-  PlannedLift,
   PlannedSession,
   SessionMinutes,
   SessionPlan,
   TimelineItem,
-  WorkSet,
+  TooShort,
 } from './SessionPlan.ts';
 export type {
   AskFirstSheet,
@@ -26,8 +35,12 @@ export type {
   SheetFinding,
   SheetLeftOut,
   SheetLift,
+  SheetLimit,
   SheetLoad,
+  SheetNext,
   SheetSet,
   SheetStep,
+  TooShortSheet,
 } from './Sheet.ts';
 export { sessionSheet } from './sessionSheet.ts';
+export type { Dropped, TimeLimit } from './TimeLimit.ts';

@@ -2,13 +2,12 @@ import { applyVariant, type Exercise, findExercise } from '../anatomy/index.ts';
 import { objectionsTo } from '../exchange/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Lift } from './liftOf.ts';
-import type { LeftOutLift } from './SessionPlan.ts';
 
 /**
  * Why this person's limits keep a lift out, or nothing. Set-ups of the same exercise that the
  * limits leave open are named, so that it is not given up for want of another grip.
  */
-export function liftLimits({ exercise, intent }: Lift, limits: Limits): LeftOutLift | undefined {
+export function liftLimits({ exercise, intent }: Lift, limits: Limits): string | undefined {
   const objections = objectionsTo(exercise, limits);
   if (objections.length === 0) return undefined;
   const reasons = objections.map(({ words }) => words).join(' ');
@@ -17,7 +16,7 @@ export function liftLimits({ exercise, intent }: Lift, limits: Limits): LeftOutL
     open.length > 0
       ? `These set-ups are left open: ${open.join(', ')}.`
       : `No set-up of ${exercise.name} is left open: take another exercise.`;
-  return { kind: 'left-out', intent, reason: 'limits', message: `${reasons} ${instead}` };
+  return `${reasons} ${instead}`;
 }
 
 function openSetUps(id: string, limits: Limits): readonly string[] {

@@ -1,7 +1,7 @@
 import type { Unit } from '../load/index.ts';
 import { forecastDoubts } from '../strength/index.ts';
+import type { LoadReason, PlannedLift } from './LiftPlan.ts';
 import { loadWords } from './loadingWords.ts';
-import type { LoadReason, PlannedLift } from './SessionPlan.ts';
 
 /** What a reader has to know about a lift: what ends a set, why this load, how sure it is. */
 export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readonly string[] {
@@ -43,5 +43,6 @@ const reasonWords: Readonly<Record<LoadReason, string>> = {
   'best-chance': 'This load has the best chance of ending the first set inside the window.',
   'careful-first':
     'The best load is not sure enough yet, so this is the heaviest one that seldom ends the first set too early.',
+  fixed: 'This load is fixed.',
   capped: 'This is the heaviest load that the limits for this person allow.',
 };

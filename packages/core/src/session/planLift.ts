@@ -1,11 +1,10 @@
 import type { MuscleId } from '../anatomy/index.ts';
 import { type CapacityState, capacityFor } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
+import { dayNumber } from '../recovery/dayNumber.ts';
 import type { Limits } from '../safety/index.ts';
 import {
   enduranceCurves,
-  findingProtocol,
-  findingRules,
   oneRepMaxKg,
   priorFor,
   type StrengthPosterior,
@@ -13,17 +12,22 @@ import {
 } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
 import type { Client } from './Client.ts';
-import { dayNumber } from './dayNumber.ts';
+import { chosenLoad } from './chosenLoad.ts';
+import { findingLift } from './findingLift.ts';
+import type { LiftOverruled, LiftPlan, PlannedLift, Refusal } from './LiftPlan.ts';
+import { type LiftHistory, liftHistory } from './liftHistory.ts';
 import type { Lift } from './liftOf.ts';
-import { type LiftHistory, performedSets } from './performedSets.ts';
-import type { FindingLift, LiftBasis, LiftPlan, PlannedLift } from './SessionPlan.ts';
 import { warmUpFor } from './warmUpFor.ts';
-import { workLoad } from './workLoad.ts';
 import { workSets } from './workSets.ts';
 
 /** One lift, for whom and where, and the muscles as the lifts before it leave them. */
 export interface LiftQuestion {
   readonly lift: Lift;
+  /** What was overruled of its intent, and what was refused. */
+  readonly overruled: LiftOverruled;
+  readonly refused: readonly Refusal[];
+  /** How many of the lightest warm-up sets a time limit takes. */
+  readonly skipSteps: number;
   readonly client: Client;
   readonly gym: Gym;
   readonly date: string;
@@ -44,53 +48,52 @@ export interface PlannedLiftAndState {
 export type LiftPlanner = (question: LiftQuestion) => PlannedLiftAndState;
 
 /**
- * One lift of a session: its load by what the sets say, its ramp and its work sets, or the way to
- * find a load when nothing is known. The muscles' state goes in and comes out.
+ * One lift of a session: its load by what the sets say or by what somebody has fixed, its ramp and
+ * its work sets, or the way to find a load when nothing is known. The muscles' state goes in and
+ * comes out.
  */
 export function planLift(question: LiftQuestion): PlannedLiftAndState {
-  const { lift, client, gym, date } = question;
-  const history = performedSets(lift, client, gym, date);
+  const { lift, client, gym, date, start } = question;
+  const history = liftHistory(lift, client, gym, date);
   const posterior = strengthFrom({
     sets: history.sets,
     prior: priorFor(enduranceCurves[lift.exercise.endurance]),
     today: dayNumber(date),
   });
-  if (posterior.kind === 'nothing-known') return findLoad(question, history);
-  return planKnown(question, history, posterior);
+  return posterior.kind === 'nothing-known'
+    ? { plan: findingLift(question, basisOf(history)), end: start }
+    : planKnown(question, history, posterior);
 }
 
 function planKnown(
-  { lift, client, limits, start, warm }: LiftQuestion,
+  question: LiftQuestion,
   history: LiftHistory,
   posterior: StrengthPosterior,
 ): PlannedLiftAndState {
+  const { lift, client, limits, start, warm, skipSteps } = question;
   const pace = secondsPerRep(lift.intent.tempo);
   const repsInReserve = limits.repsInReserve.atLeast;
-  const chosen = workLoad({
-    lift,
-    posterior,
-    secondsPerRep: pace,
-    capacity: capacityFor(start, lift.shares),
-    repsInReserve,
-    intensityCap: limits.intensityCap?.share ?? 1,
-  });
-  if (chosen.kind === 'none') {
-    const { intent } = lift;
-    const { message } = chosen;
+  const conditions = { lift, posterior, secondsPerRep: pace, repsInReserve };
+  const load = chosenLoad(
+    {
+      ...conditions,
+      capacity: capacityFor(start, lift.shares),
+      intensityCap: limits.intensityCap?.share ?? 1,
+    },
+    limits,
+  );
+  if (load.kind === 'none') {
+    const { message } = load;
+    const reason = 'no-load-for-window';
     return {
-      plan: { kind: 'left-out', intent, reason: 'no-load-for-window', message },
+      plan: { kind: 'left-out', intent: lift.intent, reason, message, exchanges: [] },
       end: start,
     };
   }
-  const { work, reason, lighter, heavier } = chosen;
-  const { sets, end } = workSets({
-    lift,
-    posterior,
-    work,
-    secondsPerRep: pace,
-    repsInReserve,
-    start,
-  });
+  const { work, lighter, heavier } = load;
+  const { experience } = client;
+  const ramp = warmUpFor({ lift, work, experience, start, warm, skipSteps });
+  const { sets, end } = workSets({ ...conditions, work, start });
   const plan: PlannedLift = {
     kind: 'planned',
     lift,
@@ -100,43 +103,18 @@ function planKnown(
     }),
     repsInReserve,
     work,
-    reason,
+    reason: load.reason,
     ...(lighter && { lighter }),
     ...(heavier && { heavier }),
-    warmUp: warmUpFor({ lift, work, experience: client.experience, start, warm }),
+    warmUp: ramp.warmUp,
     sets,
     basis: basisOf(history),
+    overruled: { ...question.overruled, ...load.overruled, ...ramp.overruled },
+    refused: [...question.refused, ...load.refused, ...ramp.refused],
   };
   return { plan, end };
 }
 
-function findLoad({ lift, start }: LiftQuestion, history: LiftHistory): PlannedLiftAndState {
-  const pace = secondsPerRep(lift.intent.tempo);
-  const step = findingProtocol({
-    choices: lift.loads.loads,
-    window: lift.intent.window,
-    secondsPerRep: pace,
-    curve: enduranceCurves[lift.exercise.endurance],
-    tries: [],
-  });
-  if (step.kind !== 'try') {
-    const message = `${lift.equipment.name} has no load to begin with for ${lift.exercise.name}.`;
-    const plan = { kind: 'left-out', intent: lift.intent, reason: 'no-loads', message } as const;
-    return { plan, end: start };
-  }
-  const plan: FindingLift = {
-    kind: 'finding',
-    lift,
-    secondsPerRep: pace,
-    firstTry: step.choice,
-    reps: step.reps,
-    stopWithLeft: step.stopWithLeft,
-    mostTries: findingRules.mostTries,
-    basis: basisOf(history),
-  };
-  return { plan, end: start };
-}
-
-function basisOf({ sets, lastDate, passedOver }: LiftHistory): LiftBasis {
+function basisOf({ sets, lastDate, passedOver }: LiftHistory) {
   return { sets: sets.length, ...(lastDate !== undefined && { lastDate }), passedOver };
 }

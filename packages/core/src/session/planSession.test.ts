@@ -3,12 +3,13 @@ import { toKg } from '../load/index.ts';
 import { client, gym, intentOf, pulldown } from './boathouse.testing.ts';
 import type { Client } from './Client.ts';
 import type { LiftIntent } from './Intent.ts';
+import type { LiftPlan } from './LiftPlan.ts';
 import { planSession } from './planSession.ts';
-import type { LiftPlan, PlannedSession } from './SessionPlan.ts';
+import type { PlannedSession } from './SessionPlan.ts';
 
 function plan(who: Client, ...lifts: readonly LiftIntent[]): PlannedSession {
   const session = planSession({ client: who, gym, intent: intentOf(...lifts) });
-  if (session.kind !== 'session') throw new Error(session.reasons.join(' '));
+  if (session.kind !== 'session') throw new Error(session.kind);
   return session;
 }
 

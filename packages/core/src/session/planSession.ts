@@ -1,31 +1,38 @@
-import type { MuscleId } from '../anatomy/index.ts';
-import { freshCapacity, restCapacity } from '../capacity/index.ts';
-import type { Gym } from '../equipment/index.ts';
 import { cautionsFor, limitsFor, stopRulesFor } from '../safety/index.ts';
 import type { Client } from './Client.ts';
+import { exchangesFor } from './exchangesFor.ts';
 import type { SessionIntent } from './Intent.ts';
-import { liftLimits } from './liftLimits.ts';
-import { type Lift, liftOf } from './liftOf.ts';
-import { minutesOf } from './minutesOf.ts';
+import type { LiftPlan } from './LiftPlan.ts';
+import { type LaidOut, layOut } from './layOut.ts';
+import { fitLimit } from './limit/fitLimit.ts';
+import { nextSession } from './nextSession.ts';
+import type { PlanGym } from './PlanGym.ts';
 import { type LiftPlanner, planLift } from './planLift.ts';
-import type { LiftPlan, SessionPlan } from './SessionPlan.ts';
-import { timelineOf } from './timelineOf.ts';
+import type { SessionPlan } from './SessionPlan.ts';
+import { settleLift } from './settleLift.ts';
+import { stationsAt } from './stationsAt.ts';
 
 /** What a session is planned from. */
 export interface SessionQuestion {
   readonly client: Client;
-  readonly gym: Gym;
+  readonly gym: PlanGym;
   readonly intent: SessionIntent;
 }
 
 /**
  * A whole session for one person in one gym: for each lift the load with the best chance of ending
  * inside its rep window at its tempo, the ramp to it, and what every set will probably give with
- * the fatigue of everything before it; the time it takes; the cautions and stop rules that apply.
+ * the fatigue of everything before it; the time it takes; when the same muscles are ready again;
+ * the cautions and stop rules that apply.
  *
  * A lift without history gets a way to find its load. A lift that cannot be done here, or that
- * this person's limits keep out, is named with the reason. Where somebody has to be asked before
- * any training, there is no session but the question (`ask-first`).
+ * this person's limits keep out, is named with the reason and what to do instead. Where somebody
+ * has to be asked before any training, there is no session but the question (`ask-first`).
+ *
+ * What somebody has fixed (`overrules`) is taken as it is, marked with what would have been chosen,
+ * and the rest follows; what the gym or the limits rule out is refused with the reason. Under
+ * `minutesAtMost` the least useful is dropped first and named; where not even one lift fits there
+ * is no session (`too-short`).
  *
  * Reads no clock: `intent.date` is the day, and the sets of the client are seen from it.
  *
@@ -36,55 +43,69 @@ export function planSession(
   { client, gym, intent }: SessionQuestion,
   planOne: LiftPlanner = planLift,
 ): SessionPlan {
-  const { date, unit, changeSeconds } = intent;
+  const { date, unit, changeSeconds, minutesAtMost } = intent;
   const context = { intensity: 'vigorous', alone: client.alone, date } as const;
   const cautions = cautionsFor(client.health, context);
   const limits = limitsFor(client.health, context);
+  const head = { clientName: client.name, date };
   if (limits.training.kind !== 'allowed') {
     return {
       kind: 'ask-first',
-      clientName: client.name,
-      date,
+      ...head,
       reasons: limits.training.reasons.map(({ words }) => words),
       ask: [...new Set(cautions.filter(({ level }) => level === 'stop').flatMap(({ ask }) => ask))],
       cautions,
     };
   }
-  const lifts: LiftPlan[] = [];
-  const warm = new Set<MuscleId>();
-  let state = freshCapacity();
-  for (const wanted of intent.lifts) {
-    const lift = liftOf(wanted, gym, client.bodyWeight);
-    if (lift.kind === 'no-lift') {
-      lifts.push({ kind: 'left-out', intent: wanted, reason: lift.reason, message: lift.message });
-      continue;
-    }
-    const refused = liftLimits(lift, limits);
-    if (refused) {
-      lifts.push(refused);
-      continue;
-    }
-    if (lifts.length > 0) state = restCapacity(state, changeSeconds);
-    const { plan, end } = planOne({ lift, client, gym, date, limits, start: state, warm });
-    lifts.push(plan);
-    if (plan.kind !== 'left-out') for (const id of musclesOf(lift)) warm.add(id);
-    state = end;
-  }
-  const timeline = timelineOf(lifts, changeSeconds);
+  const lifts = intent.lifts.map((wanted) => settleLift(wanted, gym, client, limits));
+  const wanted = { lifts, client, gym, date, limits, changeSeconds };
+  const whole = layOut(wanted, planOne);
+  const fit = fitLimit(whole, minutesAtMost ?? Number.POSITIVE_INFINITY, (kept) =>
+    layOut(wanted, planOne, kept),
+  );
+  if (fit.kind === 'too-short')
+    return tooShort(head, minutesAtMost ?? 0, fit.leastMinutes, cautions);
+  const { laidOut, dropped } = fit;
+  const { next, refused } = nextSession(laidOut.lifts, client, intent);
   return {
     kind: 'session',
-    clientName: client.name,
+    ...head,
     gymName: gym.name,
-    date,
     unit,
-    lifts,
-    timeline,
-    minutes: minutesOf(timeline),
+    ...laidOut,
+    lifts: withExchanges(laidOut, { client, gym, limits }),
+    ...(minutesAtMost !== undefined && {
+      limit: { minutesAtMost, without: whole.minutes, dropped },
+    }),
+    ...(next && { next }),
+    refused,
     cautions,
     stopRules: stopRulesFor(client.health),
   };
 }
 
-function musclesOf({ shares }: Lift): readonly MuscleId[] {
-  return Object.keys(shares) as MuscleId[];
+function withExchanges(
+  { lifts }: LaidOut,
+  place: Pick<SessionQuestion, 'client' | 'gym'> & {
+    readonly limits: ReturnType<typeof limitsFor>;
+  },
+): readonly LiftPlan[] {
+  if (lifts.every(({ kind }) => kind !== 'left-out')) return lifts;
+  const done = lifts.flatMap((plan) => (plan.kind === 'left-out' ? [] : [plan.lift.intent]));
+  const stations = stationsAt(place.gym, [...place.client.sets, ...done]);
+  return lifts.map((plan) =>
+    plan.kind === 'left-out'
+      ? { ...plan, exchanges: exchangesFor(plan, { ...place, stations }) }
+      : plan,
+  );
+}
+
+function tooShort(
+  head: { readonly clientName: string; readonly date: string },
+  minutesAtMost: number,
+  leastMinutes: number,
+  cautions: SessionPlan['cautions'],
+): SessionPlan {
+  const message = `No useful part of this session fits into ${minutesAtMost} minutes: the shortest takes ${Math.ceil(leastMinutes)}. Allow more time, shorten the time between exercises, or fix less.`;
+  return { kind: 'too-short', ...head, minutesAtMost, leastMinutes, message, cautions };
 }

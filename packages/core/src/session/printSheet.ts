@@ -1,10 +1,9 @@
-import type { Band } from '../basis/index.ts';
-import type { AskFirstSheet, SessionSheet, SheetFinding, SheetLift } from './Sheet.ts';
-
-const WIDTH = 78;
+import { liftLines } from './liftLines.ts';
+import type { AskFirstSheet, SessionSheet, SheetLimit, SheetNext, TooShortSheet } from './Sheet.ts';
+import { wrapped } from './wrapped.ts';
 
 /** A sheet as plain text for a terminal or a message, lines of at most 78 characters. */
-export function printSheet(sheet: SessionSheet | AskFirstSheet): string {
+export function printSheet(sheet: SessionSheet | AskFirstSheet | TooShortSheet): string {
   const head = `${sheet.client}, ${sheet.date}`;
   if (sheet.kind === 'ask-first') {
     return [
@@ -16,18 +15,23 @@ export function printSheet(sheet: SessionSheet | AskFirstSheet): string {
       ...cautionLines(sheet.cautions),
     ].join('\n');
   }
+  if (sheet.kind === 'too-short') {
+    const lines = wrapped(sheet.message, '  ');
+    return [`${head}: too little time`, '', ...lines, '', ...cautionLines(sheet.cautions)].join(
+      '\n',
+    );
+  }
   const { total, change, warmUp, work, rest } = sheet.minutes;
   const minutes = (value: number) => Math.round(value);
   return [
     `${head}, ${sheet.gym}`,
     `About ${minutes(total)} minutes: changes ${minutes(change)}, warm-up ${minutes(warmUp)}, work ${minutes(work)}, rests ${minutes(rest)}`,
+    'No rest is counted after the last set of a lift.',
+    ...(sheet.limit ? limitLines(sheet.limit) : []),
+    ...sheet.refused.flatMap((reason) => wrapped(`Not followed: ${reason}`, '')),
     '',
-    ...sheet.lifts.flatMap((lift, index) => [
-      ...(lift.kind === 'left-out'
-        ? [`${index + 1}  ${lift.name}: left out`, ...wrapped(lift.reason, '   ')]
-        : liftLines(lift, index + 1)),
-      '',
-    ]),
+    ...sheet.lifts.flatMap((lift, index) => [...liftLines(lift, index + 1), '']),
+    ...(sheet.next ? [...nextLines(sheet.next), ''] : []),
     ...cautionLines(sheet.cautions),
     '',
     'Stop at any of these',
@@ -35,40 +39,33 @@ export function printSheet(sheet: SessionSheet | AskFirstSheet): string {
   ].join('\n');
 }
 
-function liftLines(lift: SheetLift | SheetFinding, number: number): readonly string[] {
-  const { minReps, maxReps } = lift.window;
-  const head = [
-    `${number}  ${lift.name} (${lift.equipment})`,
-    `   ${minReps === maxReps ? minReps : `${minReps}–${maxReps}`} reps at ${lift.tempo}: ${lift.count}`,
-  ];
-  if (lift.kind === 'finding') {
-    return [
-      ...head,
-      ...wrapped(`Start with ${lift.firstLoad.words}: ${lift.firstLoad.loading}`, '   '),
-      ...lift.notes.flatMap((note) => wrapped(note, '   ')),
-    ];
-  }
-  const steps = lift.warmUp.map(
-    ({ load, reps, restSeconds, change }) =>
-      `${load.words} × ${reps}: ${change}; then rest ${restSeconds} s`,
-  );
-  const warmUp = lift.warmUpNote ? [lift.warmUpNote] : steps;
+function limitLines({ minutesAtMost, withoutMinutes, dropped }: SheetLimit): readonly string[] {
+  if (dropped.length === 0) return [`It fits into the ${minutesAtMost} minutes as it is.`];
   return [
-    ...head,
-    ...warmUp.flatMap((step) => wrapped(`warm up  ${step}`, '   ', '            ')),
-    ...wrapped(`load     ${lift.load.words}`, '   '),
-    ...wrapped(`${lift.load.loading} (${lift.changeToWork})`, '            '),
-    ...lift.sets.map(
-      ({ reps, chance }, index) =>
-        `   set ${index + 1}    ${range(reps)}, ${Math.round(chance * 100)}% inside the window`,
+    ...wrapped(
+      `To fit into ${minutesAtMost} minutes instead of ${Math.ceil(withoutMinutes)}, the least useful is left out:`,
+      '',
     ),
-    `   rest     ${lift.restSeconds} s between sets`,
-    ...lift.notes.flatMap((note) => wrapped(note, '   ')),
+    ...dropped.flatMap(({ message, minutesSaved }) =>
+      wrapped(`${message} Saves ${tenths(minutesSaved)} min.`, '  '),
+    ),
   ];
 }
 
-function range({ low, likely, high, level }: Band): string {
-  return `about ${likely} reps (${low}–${high} in ${Math.round(level * 10)} of 10)`;
+function nextLines({ date, isFixed, earliest, likely, cautious, notes }: SheetNext) {
+  const time = ({ date: day, hours }: SheetNext['likely']) => `${day} (${Math.ceil(hours)} h)`;
+  return [
+    `Next for these muscles: ${date}${isFixed ? ' (fixed)' : ''}`,
+    ...wrapped(
+      `Ready by, at the same time of day: earliest ${time(earliest)}, likely ${time(likely)}, cautious ${time(cautious)}`,
+      '  ',
+    ),
+    ...notes.flatMap((note) => wrapped(note, '  ')),
+  ];
+}
+
+function tenths(value: number): number {
+  return Math.round(10 * value) / 10;
 }
 
 function cautionLines(cautions: SessionSheet['cautions']): readonly string[] {
@@ -77,21 +74,4 @@ function cautionLines(cautions: SessionSheet['cautions']): readonly string[] {
     ...wrapped(instead, '  '),
     ...(ask.length > 0 ? wrapped(`Ask: ${ask.join(', ').replaceAll('-', ' ')}.`, '  ') : []),
   ]);
-}
-
-/** Breaks a text at spaces; an indent for the first line and for those after it. */
-function wrapped(text: string, first: string, later = first): readonly string[] {
-  const lines: string[] = [];
-  let line = first;
-  let isEmpty = true;
-  for (const word of text.split(' ')) {
-    if (!isEmpty && line.length + 1 + word.length > WIDTH) {
-      lines.push(line);
-      line = later;
-      isEmpty = true;
-    }
-    line += isEmpty ? word : ` ${word}`;
-    isEmpty = false;
-  }
-  return [...lines, line];
 }

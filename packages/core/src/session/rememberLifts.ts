@@ -44,7 +44,8 @@ export function rememberLifts(most = 64, planOne: LiftPlanner = planLift): LiftP
   };
 }
 
-function keyOf({ lift, client, gym, date, limits, start, warm }: LiftQuestion): string {
+function keyOf(question: LiftQuestion): string {
+  const { lift, client, gym, date, limits, start, warm, overruled, refused, skipSteps } = question;
   const { intent, exercise, equipment } = lift;
   const sets = client.sets.filter(
     (set) => set.exercise === exercise.id && set.equipment === equipment.id,
@@ -52,5 +53,6 @@ function keyOf({ lift, client, gym, date, limits, start, warm }: LiftQuestion): 
   const { bodyWeight, experience } = client;
   const person = { bodyWeight, experience, sets, limits };
   const place = { equipment, plates: gym.plates };
-  return JSON.stringify([intent, exercise, place, person, date, start, [...warm]]);
+  const wishes = { intent, overruled, refused, skipSteps };
+  return JSON.stringify([wishes, exercise, place, person, date, start, [...warm]]);
 }

@@ -1,5 +1,6 @@
 import type { RampAnswer } from '../warmup/index.ts';
-import type { FindingLift, LiftPlan, PlannedLift, TimelineItem } from './SessionPlan.ts';
+import type { FindingLift, LiftPlan, PlannedLift } from './LiftPlan.ts';
+import type { TimelineItem } from './SessionPlan.ts';
 import { setSeconds } from './setSeconds.ts';
 
 type Piece = Omit<TimelineItem, 'startSeconds'>;

@@ -4,11 +4,12 @@ import {
   type LoadChance,
   loadForWindow,
   oneRepMaxKg,
-  type StrengthPosterior,
   type WindowAnswer,
 } from '../strength/index.ts';
+import type { LoadReason } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
-import type { LoadReason } from './SessionPlan.ts';
+import { nearChoices } from './nearChoices.ts';
+import { type WorkLoadQuestion, windowQuestion } from './windowQuestion.ts';
 
 /** The load of a lift with its neighbours, or why none can be given. */
 export type WorkLoad =
@@ -21,38 +22,18 @@ export type WorkLoad =
     }
   | { readonly kind: 'none'; readonly message: string };
 
-export interface WorkLoadQuestion {
-  readonly lift: Lift;
-  readonly posterior: StrengthPosterior;
-  readonly secondsPerRep: number;
-  readonly capacity: number;
-  /** Repetitions to be left; the window is of repetitions done. */
-  readonly repsInReserve: number;
-  /** Heaviest share of today's one-rep max that may be used. */
-  readonly intensityCap: number;
-}
-
 /**
  * The load with the best chance, among those this lift can make and may use. A belief that rests
  * on sets from one side only, or that fails too early too often, gets the careful load first.
  */
 export function workLoad(question: WorkLoadQuestion): WorkLoad {
-  const { lift, posterior, secondsPerRep, capacity, repsInReserve, intensityCap } = question;
-  const { window } = lift.intent;
+  const { lift, posterior, intensityCap } = question;
   const heaviest = intensityCap * oneRepMaxKg(posterior, 0.8, 'today').likely;
   const allowed = lift.loads.loads.filter(({ load }) => toKg(load) <= heaviest);
-  const answer = loadForWindow({
-    posterior,
-    choices: allowed,
-    window: {
-      minReps: window.minReps + repsInReserve,
-      maxReps: window.maxReps + repsInReserve,
-    },
-    secondsPerRep,
-    capacity,
-  });
+  const asked = windowQuestion(question, allowed);
+  const answer = loadForWindow({ ...asked, choices: nearChoices(asked) });
   const isCapped = allowed.length < lift.loads.loads.length && intensityCap < 1;
-  if (answer.kind === 'found') return found(answer, isCapped);
+  if (answer.kind === 'found') return found(answer, isCapped ? allowed.at(-1) : undefined);
   if (answer.kind === 'none-near' && isCapped && answer.lighter) {
     const lighter = answer.all[answer.all.indexOf(answer.lighter) - 1];
     return { kind: 'found', work: answer.lighter, reason: 'capped', lighter, heavier: undefined };
@@ -68,17 +49,16 @@ const EQUAL_CHANCE = 0.01;
 
 function found(
   answer: Extract<WindowAnswer<ReachableLoad>, { kind: 'found' }>,
-  isCapped: boolean,
+  cap: ReachableLoad | undefined,
 ): WorkLoad {
   const { best, careful, all } = answer;
   const isEarly = best.before > TOO_OFTEN_EARLY && careful !== undefined;
   const work = isEarly ? careful : easiestToLoad(all, best);
   const place = all.indexOf(work);
-  const isHeaviest = place === all.length - 1;
   return {
     kind: 'found',
     work,
-    reason: isEarly ? 'careful-first' : isCapped && isHeaviest ? 'capped' : 'best-chance',
+    reason: isEarly ? 'careful-first' : work.choice === cap ? 'capped' : 'best-chance',
     lighter: all[place - 1],
     heavier: all[place + 1],
   };

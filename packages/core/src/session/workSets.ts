@@ -15,8 +15,8 @@ import {
   type LoadChance,
   type StrengthPosterior,
 } from '../strength/index.ts';
+import type { WorkSet } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
-import type { WorkSet } from './SessionPlan.ts';
 
 export interface WorkSetsQuestion {
   readonly lift: Lift;

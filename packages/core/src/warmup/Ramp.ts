@@ -94,7 +94,7 @@ export interface RampPlan {
 /** Nothing to ramp, and what to do instead. */
 export interface NoRamp {
   readonly kind: 'no-ramp';
-  readonly reason: 'work-is-the-lightest-load' | 'already-warm' | 'light-work';
+  readonly reason: 'work-is-the-lightest-load' | 'already-warm' | 'light-work' | 'as-asked';
   readonly message: string;
   readonly work: ReachableLoad;
   readonly changeToWork: Handling;

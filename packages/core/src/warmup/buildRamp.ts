@@ -2,12 +2,13 @@ import { changeLoading, type Handling, type ReachableLoad } from '../equipment/i
 import { type Load, scaleLoad } from '../load/index.ts';
 import type { WarmupSet } from './capacityKept.ts';
 import { chooseRamp } from './chooseRamp.ts';
-import { purposeOf } from './purposeOf.ts';
+import { draftStep, type StepDraft } from './draftStep.ts';
 import type { RampStep } from './Ramp.ts';
 import type { RampGear } from './rampGear.ts';
 import { rampRules } from './rampRules.ts';
-import { rampSets, type SetPlan } from './rampSets.ts';
+import { rampSets } from './rampSets.ts';
 import type { RampSettings } from './rampSettings.ts';
+import { writeStep } from './writeStep.ts';
 
 /** A ramp for given targets. */
 export interface BuiltRamp {
@@ -56,59 +57,21 @@ export function buildRamp(
   };
 }
 
-/** A step before its repetitions are settled. */
-interface Draft extends SetPlan {
-  readonly load: ReachableLoad;
-  readonly shareOfWork: number;
-  readonly change: Handling;
-}
-
-function draftStep(
-  load: ReachableLoad,
-  before: ReachableLoad | undefined,
-  after: ReachableLoad,
-  { work, workShare, secondsPerRep, secondsPerPiece }: RampSettings,
-): Draft {
-  const shareOfWork = load.load / work;
-  const { pieces } = changeLoading(load.loading, after.loading);
-  const handlingSeconds = 5 * Math.ceil((pieces * secondsPerPiece) / 5);
-  return {
-    load,
-    shareOfWork,
-    shareOfMax: shareOfWork * workShare,
-    secondsPerRep,
-    change: changeLoading(before?.loading ?? 'nothing', load.loading),
-    restSeconds: Math.max(rampRules.restSeconds[purposeOf(shareOfWork)], handlingSeconds),
-  };
-}
-
-function withLastRest(drafts: readonly Draft[]): readonly Draft[] {
+function withLastRest(drafts: readonly StepDraft[]): readonly StepDraft[] {
   return drafts.map((draft, index) =>
     index === drafts.length - 1 ? restingAtLeast(draft, rampRules.lastRestSeconds) : draft,
   );
 }
 
-function aboveDraft(draft: Draft): Draft {
+function aboveDraft(draft: StepDraft): StepDraft {
   return restingAtLeast(draft, rampRules.aboveRestSeconds);
 }
 
-function restingAtLeast(draft: Draft, seconds: number): Draft {
+function restingAtLeast(draft: StepDraft, seconds: number): StepDraft {
   return { ...draft, restSeconds: Math.max(seconds, draft.restSeconds) };
 }
 
 /** The one repetition above the work load. */
-function aboveSet({ secondsPerRep, shareOfMax, restSeconds }: Draft): WarmupSet {
+function aboveSet({ secondsPerRep, shareOfMax, restSeconds }: StepDraft): WarmupSet {
   return { reps: 1, secondsPerRep, shareOfMax, restSeconds };
-}
-
-function writeStep({ load, shareOfWork, change }: Draft, set: WarmupSet): RampStep {
-  return {
-    purpose: purposeOf(shareOfWork),
-    load,
-    shareOfWork,
-    reps: set.reps,
-    seconds: set.reps * set.secondsPerRep,
-    change,
-    restSeconds: set.restSeconds,
-  };
 }

@@ -1,4 +1,5 @@
 export type { AboveWork, AboveWorkCondition } from './AboveWork.ts';
+export { type GivenStep, givenRamp } from './givenRamp.ts';
 export { planRamp } from './planRamp.ts';
 export type {
   NoRamp,

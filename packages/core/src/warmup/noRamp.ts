@@ -10,6 +10,7 @@ const MESSAGES: Readonly<Record<NoRamp['reason'], string>> = {
     'The muscles are warm from the work before and the load is moderate. Begin with the work set.',
   'light-work':
     'The load is light for this lifter. The first repetitions of the work set are the warm-up.',
+  'as-asked': 'No warm-up set, as it was asked for. Begin with the work set.',
 };
 
 /** No ramp: the work load straight away, and why. */

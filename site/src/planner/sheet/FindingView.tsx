@@ -31,7 +31,7 @@ export function FindingView({ number, plan, sheet, unit }: FindingViewProps) {
         <strong>
           {words.lift.find(windowWords(sheet.window))}: {sheet.count}.
         </strong>{' '}
-        {sheet.notes.join(' ')}
+        {[...sheet.notes, ...sheet.fixed, ...sheet.refused].join(' ')}
       </p>
       <ol class="steps">
         <TryStep name={`${words.lift.try} 1`} plan={plan}>

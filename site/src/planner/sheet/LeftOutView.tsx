@@ -16,6 +16,18 @@ export function LeftOutView({ number, name, plan, sheet }: LeftOutViewProps) {
       <LiftHead number={number} name={name} />
       <p class="lift-out-mark">{words.lift.leftOut}</p>
       <p>{sheet.reason}</p>
+      {sheet.exchanges.length > 0 && (
+        <>
+          <p>{words.lift.instead}</p>
+          <ul>
+            {sheet.exchanges.map(({ name: other, equipment, reasons }) => (
+              <li key={`${other} ${equipment}`}>
+                {other} ({equipment}). {reasons.join(' ')}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       <p class="soft">{words.leftOut[plan.reason]}</p>
     </article>
   );

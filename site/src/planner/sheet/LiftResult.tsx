@@ -6,6 +6,13 @@ import { LeftOutView } from './LeftOutView.tsx';
 import { LiftHead } from './LiftHead.tsx';
 import { PlannedView } from './PlannedView.tsx';
 
+/** What stands in place of a lift that has no result. */
+const noLoad = {
+  session: words.lift.none,
+  'ask-first': words.lift.askFirst,
+  'too-short': words.tooShort.lift,
+} as const;
+
 interface LiftResultProps {
   readonly shown: Planned;
   /** Place in the plan that is shown, or -1 where the lift is not in it yet. */
@@ -34,7 +41,7 @@ export function LiftResult({ shown, place, number, exercise, most }: LiftResultP
   return (
     <article class="lift">
       <LiftHead number={number} name={name} />
-      <p class="soft">{plan.kind === 'session' ? words.lift.none : words.lift.askFirst}</p>
+      <p class="soft">{noLoad[plan.kind]}</p>
     </article>
   );
 }

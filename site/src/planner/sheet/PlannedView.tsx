@@ -18,7 +18,8 @@ interface PlannedViewProps {
 export function PlannedView({ number, plan, sheet, most }: PlannedViewProps) {
   const { mark, number: value, unit } = numberAndUnit(sheet.load.words);
   const window = windowWords(sheet.window);
-  const [ending, ...reasons] = sheet.notes;
+  const [ending, ...notes] = sheet.notes;
+  const reasons = [...sheet.fixed, ...sheet.refused, ...notes];
   return (
     <article class="lift">
       <LiftHead number={number} name={sheet.name} on={sheet.equipment} />

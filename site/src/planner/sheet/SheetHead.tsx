@@ -5,7 +5,9 @@ import { AskFirst } from './AskFirst.tsx';
 import { cautionCounts } from './cautionCounts.ts';
 import { cautionShapes, gravestFirst } from './cautionOrder.ts';
 import { dayWords } from './dayWords.ts';
+import { LeftOutForTime } from './LeftOutForTime.tsx';
 import { SessionMinutes } from './SessionMinutes.tsx';
+import { TooLittleTime } from './TooLittleTime.tsx';
 
 interface SheetHeadProps {
   readonly plan: SessionPlan;
@@ -22,7 +24,10 @@ export function SheetHead({ plan, gymName }: SheetHeadProps) {
           {dayWords(plan.date)}, {words.head.at(gymName)}
         </p>
       </div>
-      {plan.kind === 'session' ? <SessionMinutes plan={plan} /> : <AskFirst plan={plan} />}
+      {plan.kind === 'session' && <SessionMinutes plan={plan} />}
+      {plan.kind === 'session' && plan.limit && <LeftOutForTime limit={plan.limit} />}
+      {plan.kind === 'ask-first' && <AskFirst plan={plan} />}
+      {plan.kind === 'too-short' && <TooLittleTime message={plan.message} />}
       <CautionCount cautions={plan.cautions} />
     </header>
   );

@@ -26,6 +26,8 @@ const numbers: ReadonlySet<string> = new Set([
   'sets',
   'restSeconds',
   'changeSeconds',
+  'minutesAtMost',
+  'shortNights',
 ]);
 
 /**

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { client, gym, pulldown, pulldownSets } from './boathouse.testing.ts';
 import type { ClientSet } from './Client.ts';
+import { liftHistory } from './liftHistory.ts';
 import { liftOf } from './liftOf.ts';
-import { performedSets } from './performedSets.ts';
 
 const [known] = pulldownSets as readonly [ClientSet];
 
 function historyOf(...sets: readonly ClientSet[]) {
   const lift = liftOf(pulldown, gym, client.bodyWeight);
   if (lift.kind !== 'lift') throw new Error(lift.message);
-  return performedSets(lift, { ...client, sets }, gym, '2027-03-15');
+  return liftHistory(lift, { ...client, sets }, gym, '2027-03-15');
 }
 
-describe('performedSets', () => {
+describe('liftHistory', () => {
   it('uses the first set of a day and counts the others as begun tired', () => {
     const history = historyOf(known, { ...known, reps: 7 }, { ...known, date: '2027-03-11' });
     expect(history.sets.map(({ reps }) => reps)).toEqual([10, 10]);

@@ -5,10 +5,14 @@ import type { Load } from '../load/index.ts';
  * The load that is moved when a piece of equipment shows a number, also one that it cannot make
  * today: on every kind of equipment the two are related by a straight line.
  *
+ * `movedLoad` of `@windlass/core/progress` refuses a stack number that the machine cannot show,
+ * since a log may mix machines; here the set names its machine, so a number from before an add-on
+ * went missing is read off the line through those that it can show.
+ *
  * A bar's total stays what it is, one hand counts twice, a stack number is divided by its pulley
  * ratio, added weight comes on top of the moved part of the body.
  */
-export function movedLoad(list: LoadList, shown: Load): Load {
+export function loadBehindNumber(list: LoadList, shown: Load): Load {
   const same = list.loads.find((one) => one.shown === shown);
   if (same) return same.load;
   const [first] = list.loads;

@@ -1,11 +1,11 @@
 import { type Gym, reachableLoads } from '../equipment/index.ts';
 import { loadFromValue } from '../load/index.ts';
+import { dayNumber } from '../recovery/dayNumber.ts';
 import type { PerformedSet } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
 import type { Client, ClientSet } from './Client.ts';
-import { dayNumber } from './dayNumber.ts';
 import { type Lift, useOf } from './liftOf.ts';
-import { movedLoad } from './movedLoad.ts';
+import { loadBehindNumber } from './loadBehindNumber.ts';
 
 /** The sets that tell about a lift, and those that were passed over with the reason. */
 export interface LiftHistory {
@@ -23,11 +23,17 @@ export interface LiftHistory {
 const RECENT_DAYS = 42;
 
 /**
- * A client's sets of one lift, in loads that are moved. Sets on other equipment are another
- * lift's. Passed over are sets after the day of the session, old ones where newer ones are known,
- * and those after the first of a day, since how tired they began is not known.
+ * A client's sets of one lift, in loads that are moved, the last six weeks of them.
+ *
+ * `performedSets` of `@windlass/core/progress` reads whole logs with their rests and gives later
+ * sets of a day the capacity they began with; a client's sets carry no rests, so here they are
+ * passed over.
+ *
+ * Sets on other equipment are another lift's. Passed over are sets after the day of the session,
+ * old ones where newer ones are known, and those after the first of a day, since how tired they
+ * began is not known.
  */
-export function performedSets(lift: Lift, client: Client, gym: Gym, date: string): LiftHistory {
+export function liftHistory(lift: Lift, client: Client, gym: Gym, date: string): LiftHistory {
   const own = client.sets.filter(
     (set) => set.exercise === lift.exercise.id && set.equipment === lift.equipment.id,
   );
@@ -60,7 +66,7 @@ function readSet(logged: ClientSet, lift: Lift, gym: Gym) {
     ? reachableLoads(lift.equipment, useOf(lift.exercise, gym, logged.bodyWeight))
     : lift.loads;
   if (loads.kind === 'none') return passOver(logged, 'done with a load that is not known');
-  const load = movedLoad(loads, loadFromValue(logged.load));
+  const load = loadBehindNumber(loads, loadFromValue(logged.load));
   if (load <= 0) return passOver(logged, 'done with as much help as load');
   const set: PerformedSet = {
     load,

@@ -1,0 +1,81 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Item, mostValue } from './mostValue.ts';
+
+const item = fc
+  .record({
+    least: fc.integer({ min: 0, max: 1 }),
+    more: fc.integer({ min: 0, max: 3 }),
+    first: fc.integer({ min: 1, max: 100 }),
+    each: fc.integer({ min: 1, max: 100 }),
+  })
+  .map(
+    ({ least, more, first, each }): Item => ({
+      least,
+      most: least + more,
+      seconds: (parts) => (parts === 0 ? 0 : first + each * parts),
+    }),
+  );
+/** Items that overlap: every part of item i counts for two of four things, each worth its root. */
+const value = (parts: readonly number[]) =>
+  [0, 1, 2, 3]
+    .map((thing) =>
+      parts.reduce(
+        (sum, count, at) => sum + (at % 4 === thing || (at + 1) % 4 === thing ? count : 0),
+        0,
+      ),
+    )
+    .reduce((sum, count) => sum + Math.sqrt(count), 0);
+
+function every(items: readonly Item[]): readonly (readonly number[])[] {
+  return items.reduce<readonly (readonly number[])[]>(
+    (found, { least, most }) =>
+      found.flatMap((parts) =>
+        Array.from({ length: most - least + 1 }, (_, more) => [...parts, least + more]),
+      ),
+    [[]],
+  );
+}
+
+const secondsOf = (items: readonly Item[], parts: readonly number[]) =>
+  items.reduce((sum, one, at) => sum + one.seconds(parts[at] ?? 0), 0);
+
+describe('mostValue', () => {
+  it('is worth as much as the best of all combinations that fit', () => {
+    fc.assert(
+      fc.property(
+        fc.array(item, { minLength: 1, maxLength: 5 }),
+        fc.integer({ min: 0, max: 900 }),
+        (items, seconds) => {
+          const fitting = every(items).filter((parts) => secondsOf(items, parts) <= seconds);
+          const found = mostValue(items, seconds, value);
+          expect(found === undefined).toBe(fitting.length === 0);
+          if (found === undefined) return;
+          expect(secondsOf(items, found)).toBeLessThanOrEqual(seconds);
+          expect(value(found)).toBeCloseTo(Math.max(...fitting.map(value)), 9);
+        },
+      ),
+    );
+  });
+
+  it('stays within the time where there are too many combinations to try', () => {
+    const items = Array.from(
+      { length: 12 },
+      (): Item => ({
+        least: 0,
+        most: 5,
+        seconds: (parts) => 60 * parts,
+      }),
+    );
+    const found = mostValue(items, 600, value);
+    expect(secondsOf(items, found ?? [])).toBe(600);
+    // Ten parts over four things of equal worth: two and a half each, so no better than 4·√5.
+    expect(value(found ?? [])).toBeGreaterThan(4 * Math.sqrt(5) - 0.2);
+  });
+
+  it('keeps more of the earlier of equals', () => {
+    const equal: Item = { least: 0, most: 1, seconds: (parts) => 60 * parts };
+    const count = (parts: readonly number[]) => parts.reduce((sum, one) => sum + one, 0);
+    expect(mostValue([equal, equal, equal], 120, count)).toEqual([1, 1, 0]);
+  });
+});
