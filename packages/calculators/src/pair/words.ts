@@ -27,7 +27,8 @@ export const said = {
   correct: 'After the first try',
   correctSays: (percent: string) =>
     `Change the load by ${percent} for each rep more or fewer than wanted, and go by that from then on.`,
-  formula: 'strength left of the lift = Σ part of the muscle × strength left of the muscle',
+  formula:
+    'strength left of the lift = without it − 0.6 · (without it − Σ part of the muscle × strength left of the muscle)',
   takes: (name: string, reps: number, percent: string) =>
     `${name}, ${reps} ${reps === 1 ? 'rep' : 'reps'}: takes ${percent} of the strength of the exercise, by muscle in proportion to its part.`,
   isBack: (seconds: number, percent: string) =>
@@ -37,7 +38,7 @@ export const said = {
   followsLoad: (reps: number, share: string) =>
     `Load that fails at ${reps} reps from there: ${share} of the usual one.`,
   restsOn:
-    'Trials agree that the second lift gets worse and do not say by how much; the band takes 0.3 to 1.6 times what the model says. How work spreads over muscles is a convention.',
+    'Trials agree that the second lift gets worse and do not say by how much; of what the first takes, the likely value lets 0.6 show in the second, the band a tenth to all of it. How work spreads over muscles is a convention.',
   refusedLabel: 'These two as a pair',
   refused: 'Not offered',
   refusedSays: 'It would not do what a pair is for. Why not stands below.',

@@ -56,7 +56,7 @@ export interface PairForecast {
   readonly loadKg: Band;
   /** Whole repetitions with the usual load. */
   readonly repsAtUsualLoad: Band;
-  /** Share of the compound lift's fresh strength at its first repetition, with and without the isolation set. */
+  /** Share of the compound lift's fresh strength likely left at its first repetition, with and without the isolation set. */
   readonly capacity: { readonly without: number; readonly with: number };
   /** How much of what the isolation set took for the moment is back when the compound lift begins, 0 to 1. */
   readonly recovered: number;

@@ -15,10 +15,14 @@ export const pairRules = {
   /** A longer way between the two lifts is flagged. */
   transitionSeconds: 10,
   /**
-   * How much of what the isolation set takes from its muscle shows in the compound lift, as a
-   * factor on the model. Studies agree on the direction; none gave the size.
+   * How much of what work for one exercise takes from a muscle shows in another exercise, as a
+   * factor on the model. Studies agree on the direction; none gave the size, so it is bounded:
+   * at 1 a set that trains half of a lift's muscles would cost as much as a set of the lift itself,
+   * and leg extensions as much of a squat as the whole session before it (8.0 to 5.4 repetitions,
+   * Spreuwenberg 2006). Coaches take 10 to 30 % off a bench press after flies, which is 0.6 and
+   * more. Low: the one count of a pair, which is only recalled (9.3 to 7.9 repetitions).
    */
-  transfer: { low: 0.3, likely: 1, high: 1.6, level: 0.8 } satisfies Band,
+  transfer: { low: 0.1, likely: 0.6, high: 1, level: 0.8 } satisfies Band,
   /** Spread of the logarithm of endurance between people, which the repetitions carry besides. */
   enduranceLogSd: 0.35,
 } as const;

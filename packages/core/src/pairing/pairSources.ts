@@ -9,6 +9,12 @@ export const pairSources: readonly Source[] = [
     standing: 'verified',
   },
   {
+    id: 'spreuwenberg-2006-order',
+    citation:
+      'Spreuwenberg LPB, Kraemer WJ, Spiering BA et al. J Strength Cond Res 2006;20(1):141-144: 8.0 squats at 85 % first in a session, 5.4 after a whole one. It bounds what one set before can cost.',
+    standing: 'verified',
+  },
+  {
     id: 'gentil-2007',
     citation:
       'Gentil P et al. 2007, 13 men: whichever lift came second got worse, total repetitions and work were the same, triceps activity rose when the press came second.',

@@ -13,6 +13,7 @@ import type { PairForecast, PairInput, PairRefusal } from './Pair.ts';
 import { paceCurve } from './paceCurve.ts';
 import { pairCautions } from './pairCautions.ts';
 import { pairRefusals } from './pairRefusals.ts';
+import { pairRules } from './pairRules.ts';
 import { pairSources } from './pairSources.ts';
 import { secondLift } from './secondLift.ts';
 
@@ -25,9 +26,10 @@ export type PairPlan =
  * An isolation set and then a compound lift for the same muscle: what the second lift will be.
  *
  * The isolation set lowers its muscles on the capacity state, the transition gives part of it
- * back, and the compound lift's capacity is the share-weighted mean of its muscles. The load for
- * the usual repetitions and the repetitions with the usual load follow from the rep curve. That
- * the second lift gets worse is sure; how much is a band. Pairs add no proven size or strength.
+ * back, and the compound lift's capacity is the share-weighted mean of its muscles, of whose fall a
+ * part shows (`pairRules.transfer`). The load for the usual repetitions and the repetitions with
+ * the usual load follow from the rep curve. That the second lift gets worse is sure; how much is a
+ * band. Pairs add no proven size or strength.
  *
  * @throws RangeError for repetitions outside 1 to 100, repetitions left outside 0 to 10, paces
  *   outside 1 to 60 s, a transition outside 0 to 600 s, a usual load of 0 or less.
@@ -70,15 +72,13 @@ export function planPair(input: PairInput): PairPlan {
   const refusals = pairRefusals(input, end);
   if (refusals.length > 0) return { kind: 'refused', refusals };
   const seconds = isolation.reps * isolation.secondsPerRep + transitionSeconds;
-  const capacity = {
-    without: capacityFor(restCapacity(start, seconds), shares),
-    with: capacityFor(end, shares),
-  };
+  const without = capacityFor(restCapacity(start, seconds), shares);
+  const drop = without - capacityFor(end, shares);
   const recovered = -Math.expm1(-REST_RECOVERY_PER_SECOND * transitionSeconds);
   return {
     kind: 'allowed',
-    ...secondLift(compound, capacity),
-    capacity,
+    ...secondLift(compound, without, drop),
+    capacity: { without, with: without - pairRules.transfer.likely * drop },
     recovered,
     cautions: pairCautions(input, recovered),
     steps,

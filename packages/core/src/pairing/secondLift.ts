@@ -6,17 +6,18 @@ import type { PairForecast, PairInput } from './Pair.ts';
 import { paceCurve } from './paceCurve.ts';
 import { pairRules } from './pairRules.ts';
 
-/** Load and repetitions of the compound lift, from its capacity with and without the isolation set. */
+/** Load and repetitions of the compound lift, from its capacity without the isolation set and what that
+ * takes of it if all of it shows. */
 export function secondLift(
   compound: PairInput['compound'],
-  capacity: PairForecast['capacity'],
+  without: number,
+  drop: number,
 ): Pick<PairForecast, 'loadShare' | 'loadKg' | 'repsAtUsualLoad' | 'sharePerRep'> {
   const curve = paceCurve(compound);
   const { load, reps } = compound.usual;
   const usualShare = shareForReps(reps, curve);
   const costPerRep = repCost({ intensity: usualShare, ...curve });
-  const drop = capacity.without - capacity.with;
-  const left = (transfer: number) => Math.max(LEAST, capacity.without - transfer * drop);
+  const left = (transfer: number) => Math.max(LEAST, without - transfer * drop);
   const loadShare = falling(pairRules.transfer, (transfer) => {
     return shareForReps(reps, curve, left(transfer)) / usualShare;
   });
