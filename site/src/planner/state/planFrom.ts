@@ -6,6 +6,7 @@ import {
   type SessionQuestion,
   type SessionSheet,
   sessionSheet,
+  type TooShortSheet,
 } from '@windlass/core/session';
 import type { Json } from './tree.ts';
 
@@ -14,7 +15,7 @@ export interface Planned {
   readonly draft: Json;
   readonly question: SessionQuestion;
   readonly plan: SessionPlan;
-  readonly sheet: SessionSheet | AskFirstSheet;
+  readonly sheet: SessionSheet | AskFirstSheet | TooShortSheet;
 }
 
 /** The plan for what was read from a draft. */
