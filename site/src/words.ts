@@ -39,6 +39,7 @@ export const words = {
       'best-chance': 'No other load here does better.',
       'careful-first': 'A careful load, until more is known.',
       capped: 'Held down by a limit that somebody set.',
+      fixed: 'Fixed by hand.',
     },
     known: (sets: number) =>
       `What is known: ${sets} logged ${sets === 1 ? 'set' : 'sets'} of this lift.`,
