@@ -5,7 +5,7 @@ export interface Target {
   readonly name: string;
   /** How often it is tried, against the others. */
   readonly weight: number;
-  /** Longest time for one input; what takes longer, three times over, is a fault. */
+  /** Most processor time for one input; what takes longer, three times over, is a fault. */
   readonly mostMs: number;
   readonly make: (random: Random) => unknown;
   /** Gives the outputs that are checked. Whatever it throws is a fault. */

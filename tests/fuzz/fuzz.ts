@@ -36,7 +36,7 @@ export async function fuzz(
   const failures: Failure[] = [];
   const failing = new Set<string>();
   for (let done = 0; done < count && failures.length < MOST_FAILURES; done += 1) {
-    const own = (seed + Math.imul(done, 0x9e3779b1)) | 0;
+    const own = (seed + Math.imul(done, 0x9e3779b1)) >>> 0;
     const random = randomFrom(own);
     const target = random.pick(turns);
     if (failing.has(target.name)) continue;

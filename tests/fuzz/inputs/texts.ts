@@ -1,9 +1,12 @@
 import { pieces } from './nasty.ts';
 import type { Random } from './Random.ts';
 
-/** Anything at all: a few pieces, now and then many thousand of the same. */
+/** Anything at all: a few pieces, now and then one of them many thousand times over. */
 export function anyText(random: Random): string {
-  if (random.oneIn(1500)) return random.pick(pieces).repeat(random.below(20_000));
+  if (random.oneIn(600)) {
+    const long = random.pick(pieces).repeat(random.below(20_000));
+    return `${random.pick(pieces)}${long}${random.pick(pieces)}`;
+  }
   return several(random, 6, () =>
     random.oneIn(4) ? String.fromCodePoint(random.below(0x2fff)) : random.pick(pieces),
   ).join('');

@@ -48,7 +48,7 @@ export const plannerTargets: readonly Target[] = [
   {
     name: 'draft of a plan',
     weight: 2,
-    mostMs: 3000,
+    mostMs: 5000,
     make: (random) => tree(random),
     run: async (draft: Json) => {
       const link = await decodePlan(await encodePlan(draft));

@@ -21,6 +21,14 @@ describe('the address of a calculator', () => {
     );
   });
 
+  it('keeps the first of two values also where it is the default', () => {
+    const address = decodeAddress(barLoading, 'target=82.5kg&target=100kg');
+    expect(barLoading.defaults.target).toBe('82.5kg');
+    expect(
+      decodeAddress(barLoading, encodeAddress(barLoading, address.texts, address.others)),
+    ).toEqual(address);
+  });
+
   it('keeps a damaged value as it came', () => {
     expect(decodeAddress(barLoading, 'target=100k%').texts.target).toBe('100k%');
   });

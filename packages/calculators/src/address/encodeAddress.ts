@@ -6,15 +6,19 @@ export type OtherParameters = readonly (readonly [name: string, value: string])[
 
 /**
  * The query of an address for a calculator's texts, without the question mark: only what differs
- * from the defaults, in the order of the fields, then whatever else the address carried.
+ * from the defaults, in the order of the fields, then whatever else the address carried. A default
+ * is written where the address carries the name again, which would otherwise be read in its place.
  */
 export function encodeAddress(
   calculator: Calculator,
   texts: Texts,
   others: OtherParameters = [],
 ): string {
+  const repeated = new Set(others.map(([name]) => name));
+  const isWritten = (name: string) =>
+    texts[name] !== undefined && (texts[name] !== calculator.defaults[name] || repeated.has(name));
   const own = Object.keys(calculator.fields)
-    .filter((name) => texts[name] !== undefined && texts[name] !== calculator.defaults[name])
+    .filter(isWritten)
     .map((name) => [name, texts[name] ?? ''] as const);
   const pairs = [...own, ...others].map(([name, value]) => [name, value]);
   return new URLSearchParams(pairs)

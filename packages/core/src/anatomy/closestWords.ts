@@ -1,3 +1,6 @@
+/** Letters of a word that are compared: more than any candidate has, and few enough to be quick. */
+const MOST_LETTERS = 100;
+
 /** The candidates nearest to `word` by edits (insert, delete, replace a letter), nearest first. */
 export function closestWords(
   word: string,
@@ -5,7 +8,10 @@ export function closestWords(
   count: number,
 ): readonly string[] {
   return candidates
-    .map((candidate) => ({ candidate, edits: editDistance(word, candidate) }))
+    .map((candidate) => ({
+      candidate,
+      edits: editDistance(word.slice(0, MOST_LETTERS), candidate),
+    }))
     .sort((a, b) => a.edits - b.edits || (a.candidate < b.candidate ? -1 : 1))
     .slice(0, count)
     .map(({ candidate }) => candidate);

@@ -26,6 +26,15 @@ describe('findExercise', () => {
     }
   });
 
+  it('compares no more of a long text than 100 letters', () => {
+    const long = `cable-row${'x'.repeat(91)}`;
+    const nearest = (id: string) => {
+      const found = findExercise(id);
+      return found.kind === 'unknown' ? found.nearest : [];
+    };
+    expect(nearest(long + 'chin-up'.repeat(100_000))).toEqual(nearest(long));
+  });
+
   it('has nothing to name in an empty list', () => {
     expect(findExercise('dip', [])).toEqual({ kind: 'unknown', id: 'dip', nearest: [] });
   });

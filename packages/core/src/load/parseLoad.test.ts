@@ -68,12 +68,19 @@ describe('parseLoad', () => {
     ['0.1234 lb', 'load.too-fine', 'at most 3 decimals for a load in lb'],
     ['45001', 'load.out-of-range', 'from -45000 to 45000 kg'],
     ['-99209 lb', 'load.out-of-range', 'from -99208 to 99208 lb'],
+    [`1${' '.repeat(100)}`, 'load.not-a-load', 'at most 100 characters'],
   ])('refuses %j with words that help', (text, code, help) => {
     const parsed = parseLoad(text, { unit: 'kg' });
     if (parsed.ok) throw new Error(`read as ${JSON.stringify(parsed.value)}`);
     expect(parsed.problems).toHaveLength(1);
     expect(parsed.problems[0]?.code).toBe(code);
     expect(parsed.problems[0]?.message).toContain(help);
+  });
+
+  it('reads 100 characters', () => {
+    expect(parseLoad(`${' '.repeat(98)}20`, { unit: 'kg' })).toMatchObject({
+      value: { value: 20 },
+    });
   });
 
   it('trusts the decimal mark of a locale, and only that', () => {

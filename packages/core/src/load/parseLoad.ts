@@ -5,6 +5,9 @@ import { readDecimal } from './readDecimal.ts';
 import { stepsOfDecimal } from './stepsOfDecimal.ts';
 import { unitOfWord } from './unitOfWord.ts';
 
+/** More than any load needs, and so few that no text takes long to read. */
+const MOST_CHARACTERS = 100;
+
 /** How {@link parseLoad} reads what is not written. */
 export interface ParseLoadOptions {
   /** The unit of a number that comes without one. */
@@ -36,6 +39,10 @@ export interface ParseLoadOptions {
  * ```
  */
 export function parseLoad(text: string, options: ParseLoadOptions): Outcome<LoadValue> {
+  if (text.length > MOST_CHARACTERS) {
+    const message = `Write a load in at most ${MOST_CHARACTERS} characters, for example 62.5 kg.`;
+    return problem('not-a-load', message, text);
+  }
   const [, sign = '', digits = '', word = ''] =
     /^\s*[≈~]?\s*([+\-−–]?)\s*([\d.,'’\s]*)(.*?)\s*$/su.exec(text) ?? [];
   if (sign + digits.trim() + word === '') {

@@ -22,6 +22,7 @@ describe('readLogJson', () => {
     ['note', { note: ['seat 4'] }],
     ['load', { load: { value: 50, unit: { name: 'kg' } } }],
     ['tags', { tags: ['light', { word: 'travel' }] }],
+    ['load', { load: { value: { toString: 1 } } }],
     ['end', { end: { kind: ['failure'] } }],
   ])('refuses an object or a list in %s, and names the field', (field, change) => {
     const { sets, unread } = read(change);

@@ -25,9 +25,7 @@ export function readLogJson(text: string): ImportedLog {
   const sets: LoggedSet[] = [];
   const unread: UnreadRow[] = [];
   for (const [index, entry] of file.sets.entries()) {
-    const misfit = isRecord(entry) ? misfitOf(entry) : undefined;
-    const cells = isRecord(entry) ? cellsOf(entry) : {};
-    const outcome = misfit ? bad(misfit) : readLogRow(cells, MAPPING);
+    const outcome = readEntry(entry);
     const [set] = outcome.ok ? outcome.value : [];
     if (set?.set === undefined) {
       const problems = outcome.ok ? [NO_NUMBER] : outcome.problems;
@@ -66,6 +64,12 @@ function notALog(text: string): ImportedLog {
     message: 'Give JSON with "format": "windlass-log", "version": 1 and a list of "sets".',
   };
   return { sets: [], unread: [{ line: 1, text: text.slice(0, 200), problems: [problem] }] };
+}
+
+function readEntry(entry: unknown): ReturnType<typeof readLogRow> {
+  const fields = isRecord(entry) ? entry : {};
+  const misfit = misfitOf(fields);
+  return misfit ? bad(misfit) : readLogRow(cellsOf(fields), MAPPING);
 }
 
 /** The first field that holds an object or a list where a text or a number stands. */
