@@ -1,4 +1,5 @@
 import { barLoading } from './bar-loading/definition.ts';
+import { calendar } from './calendar/definition.ts';
 import { compareEquationsCalculator } from './compare-equations/definition.ts';
 import type { Calculator } from './contract/Calculator.ts';
 import { exchange } from './exchange/definition.ts';
@@ -24,6 +25,7 @@ export const calculators: readonly Calculator[] = [
   pair,
   exchange,
   nextDate,
+  calendar,
   compareEquationsCalculator,
   tempoSeconds,
 ];

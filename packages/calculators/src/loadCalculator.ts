@@ -2,6 +2,7 @@ import type { Calculator } from './contract/Calculator.ts';
 
 const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'bar-loading': async () => (await import('./bar-loading/definition.ts')).barLoading,
+  calendar: async () => (await import('./calendar/definition.ts')).calendar,
   'compare-equations': async () =>
     (await import('./compare-equations/definition.ts')).compareEquationsCalculator,
   exchange: async () => (await import('./exchange/definition.ts')).exchange,

@@ -105,6 +105,12 @@ export interface CalendarRequest {
   readonly fixed?: readonly TimedSession[];
   /** An earlier plan: of equally many sessions, as many of these as possible stay where they were. */
   readonly keep?: readonly TimedSession[];
+  /**
+   * How many ways of placing equally many sessions are compared, from 1; all when left out. Fewer
+   * bound the time where many are alike. The number of sessions is the largest either way; what is
+   * kept of an earlier plan, even spacing and early starts may then not be the best there is.
+   */
+  readonly mostWays?: number;
   /** Possible starts lie this far apart, from the opening on; 30 when left out. */
   readonly startEveryMinutes?: number;
 }

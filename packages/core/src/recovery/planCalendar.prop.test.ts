@@ -185,4 +185,15 @@ describe('planCalendar', () => {
       }),
     );
   });
+
+  it('places as many sessions when few ways are compared', () => {
+    fc.assert(
+      fc.property(small, (request) => {
+        const all = planCalendar(request);
+        const few = planCalendar({ ...request, mostWays: 1 });
+        const countOf = (plan: typeof all) => (plan.kind === 'planned' ? plan.sessions.length : 0);
+        expect(countOf(few)).toBe(countOf(all));
+      }),
+    );
+  });
 });

@@ -61,7 +61,7 @@ export function planCalendar(request: CalendarRequest): PlannedCalendar | NoCale
   requireCalendar('planCalendar', request);
   const model = modelOf(request);
   const first = firstLabel(request, model);
-  const best = bestPlacement(model, first);
+  const best = bestPlacement(model, first, request.mostWays);
   if (best === undefined) {
     return {
       kind: 'fixed-sessions-conflict',

@@ -54,7 +54,7 @@ export type CalendarChange =
  */
 export function smallestChanges(request: CalendarRequest): readonly CalendarChange[] {
   requireCalendar('smallestChanges', request);
-  const now = Math.max(0, countOf(request));
+  const now = countOf(request);
   return [
     lessWork(request, now),
     shorterSessions(request, now),
@@ -65,7 +65,7 @@ export function smallestChanges(request: CalendarRequest): readonly CalendarChan
 
 function countOf(request: CalendarRequest): number {
   const model = modelOf(request);
-  return mostSessions(model, firstLabel(request, model));
+  return mostSessions(model, firstLabel(request, model))?.count ?? 0;
 }
 
 function lessWork(request: CalendarRequest, now: number): CalendarChange | undefined {

@@ -12,10 +12,18 @@ import { upperBounds } from './upperBounds.ts';
  * most even spacing, then the earliest. A way is dropped when another of equally many sessions
  * ends at the same start, owes the same sessions, has all muscles ready no later and is judged as
  * good; or when even the upper bound of what can follow falls short of the largest number.
+ *
+ * @param mostWays so many ways of equally many sessions are kept, those judged best so far; it bounds
+ * the time and leaves the number of sessions as it is.
  */
-export function bestPlacement(model: CalendarModel, first: Label): Label | undefined {
-  const most = mostSessions(model, first);
-  if (most < 0) return undefined;
+export function bestPlacement(
+  model: CalendarModel,
+  first: Label,
+  mostWays = Number.POSITIVE_INFINITY,
+): Label | undefined {
+  const longest = mostSessions(model, first);
+  if (longest === undefined) return undefined;
+  const most = longest.count;
   const bound = upperBounds(model);
   let layer: readonly Label[] = [first];
   for (let count = 1; count <= most; count += 1) {
@@ -25,14 +33,16 @@ export function bestPlacement(model: CalendarModel, first: Label): Label | undef
         if (count + bound(next) >= most) keepIfBetter(buckets, next);
       }
     }
-    layer = [...buckets.values()].flat();
+    const kept = [...buckets.values()].flat();
+    layer = kept.length > mostWays ? kept.sort(byJudgement).slice(0, mostWays) : kept;
   }
   return layer
     .filter((label) => finishes(model, label))
-    .reduce<Label | undefined>(
-      (best, label) => (best && isAsGood(best, label) ? best : label),
-      undefined,
-    );
+    .reduce<Label>((best, label) => (isAsGood(best, label) ? best : label), longest.last);
+}
+
+function byJudgement(a: Label, b: Label): number {
+  return isAsGood(a, b) ? -1 : 1;
 }
 
 function keepIfBetter(buckets: Map<string, Label[]>, label: Label): void {

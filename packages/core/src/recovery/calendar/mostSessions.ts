@@ -1,26 +1,35 @@
 import type { CalendarModel } from './CalendarModel.ts';
 import type { Label } from './Label.ts';
-import { nextLabels } from './nextLabels.ts';
+import { soonestLabels } from './soonestLabels.ts';
+
+/** A number of sessions, and the last label of a way to place them. */
+interface MostSessions {
+  readonly count: number;
+  readonly last: Label;
+}
 
 /**
- * The largest number of sessions that can be placed after a label, exactly.
+ * The largest number of sessions that can be placed after a label, exactly, and one way to do it;
+ * nothing when a session that has to be placed cannot be.
  *
  * Session by session, keeping only those ways that no other way of equally many sessions matches
  * in everything that limits what can follow: an earlier last day, muscles ready no later, no more
  * sessions in the week and in the run of days.
  */
-export function mostSessions(model: CalendarModel, first: Label): number {
-  let [count, best] = [0, finishes(model, first) ? 0 : -1];
+export function mostSessions(model: CalendarModel, first: Label): MostSessions | undefined {
+  let count = 0;
+  let best = finishes(model, first) ? { count, last: first } : undefined;
   let layer: readonly Label[] = [first];
   while (layer.length > 0) {
     const next: Label[] = [];
-    const grown = layer.flatMap((label) => nextLabels(label, model));
+    const grown = layer.flatMap((label) => soonestLabels(label, model));
     for (const label of grown.sort((a, b) => a.at - b.at)) {
       if (!next.some((other) => leavesAsMuch(other, label, model))) next.push(label);
     }
     layer = next;
     count += 1;
-    if (layer.some((label) => finishes(model, label))) best = count;
+    const last = layer.find((label) => finishes(model, label));
+    if (last) best = { count, last };
   }
   return best;
 }

@@ -15,11 +15,13 @@ export function nextLabels(label: Label, model: CalendarModel): readonly Label[]
   let [day, seen] = [Number.NaN, 0];
   for (let index = label.start + 1; index < starts.length; index += 1) {
     const start = starts[index];
-    if (start === undefined || start.at <= label.at) continue;
+    if (start === undefined || start.at <= label.at || start.day <= label.day) continue;
     if (start.day !== day) [day, seen] = [start.day, 0];
     for (const session of start.forced === undefined ? due : [start.forced]) {
+      if (start.at < (label.ready[session] ?? 0)) continue;
       const isLater = (seen & (1 << session)) !== 0;
-      if (isLater && start.forced === undefined && !kept.has(`${start.at}|${session}`)) continue;
+      const isKept = kept.size > 0 && kept.has(`${start.at}|${session}`);
+      if (isLater && start.forced === undefined && !isKept) continue;
       if (hindrance(label, model, session, start)) continue;
       next.push(place(label, model, session, index));
       seen |= 1 << session;

@@ -45,10 +45,14 @@ export function place(label: Label, model: CalendarModel, session: number, index
     ...next,
     before: label,
     start: index,
-    kept: label.kept + (model.kept.has(`${start.at}|${session}`) ? 1 : 0),
+    kept: label.kept + (isKept(model, start, session) ? 1 : 0),
     uneven: label.uneven + unevenness(start.day - label.day, model.perWeek),
     late: label.late + start.at - (model.starts[0] as Start).at,
   };
+}
+
+function isKept({ kept }: CalendarModel, { at }: Start, session: number): boolean {
+  return kept.size > 0 && kept.has(`${at}|${session}`);
 }
 
 /** Squared days beyond what whole days can do for even spacing: 3 or 4 days apart for two a week. */

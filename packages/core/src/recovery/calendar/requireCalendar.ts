@@ -12,6 +12,7 @@ export function requireCalendar(where: string, request: CalendarRequest): void {
   requireNumber(where, 'sessions.length', sessions.length, 1, 8);
   requireNumber(where, 'perWeek', request.perWeek ?? 1, 1, 7);
   requireNumber(where, 'startEveryMinutes', request.startEveryMinutes ?? 30, 1, 1440);
+  requireNumber(where, 'mostWays', request.mostWays ?? 1, 1);
   for (const { mostInARow } of rules) requireNumber(where, 'mostInARow', mostInARow ?? 0, 0);
   const ids = new Set(sessions.map(({ id }) => id));
   if (ids.size < sessions.length) throw new RangeError(`${where}: session ids must differ`);

@@ -26,10 +26,11 @@ export function upperBounds(model: CalendarModel): (label: Label) => number {
     fromWeek.set(week, room);
     room += Math.min(perWeek, freeDays.get(week)?.length ?? 0);
   }
+  const nextDay = starts.map(({ day }) => starts.findIndex((other) => other.day > day));
   return (label) => {
     const daysLeft = (freeDays.get(label.week) ?? []).filter((day) => day > label.day).length;
     const thisWeek = Math.min(daysLeft, perWeek - label.inWeek);
-    const next = starts.findIndex(({ day }, index) => index > label.start && day > label.day);
+    const next = nextDay[label.start] ?? -1;
     const ofEach = next < 0 ? 0 : 1 + (itself[next] ?? 0);
     return Math.min(
       anyTwo[label.start] ?? 0,
