@@ -13,6 +13,7 @@ export const words = {
   otherLanguage: { name: 'Deutsch', tag: 'de', says: 'This page in German' },
   foot: {
     what: 'A library and a set of tools that compute strength sessions: loads, warm-ups, tempo and recovery. Figures about a person are estimates from published studies and from what you enter; they come with their range and their source.',
+    evidence: 'How they agree with what was measured.',
     not: 'It is not medical advice and does not examine anyone. With pain, an injury, a heart or blood-pressure condition, pregnancy, or a child, ask a licensed practitioner first, and follow their limits and the rules of your gym before anything shown here.',
     stays: 'What you enter stays in this browser.',
     licence: 'Open source, MIT licence.',

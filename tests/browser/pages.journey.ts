@@ -38,7 +38,7 @@ function watch(page: Page): readonly string[] {
 describe('every page', () => {
   it('is in the site map', () => {
     expect(paths).toEqual(
-      expect.arrayContaining(['/', '/plan/', '/tools/', '/guides/', '/developers/']),
+      expect.arrayContaining(['/', '/plan/', '/tools/', '/guides/', '/developers/', '/evidence/']),
     );
     expect(paths.length).toBeGreaterThan(20);
   });

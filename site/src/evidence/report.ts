@@ -1,0 +1,5 @@
+import type { EvidenceReport } from './EvidenceReport.ts';
+import data from './report.json';
+
+/** What `npm run evidence` found last. */
+export const report = data as EvidenceReport;
