@@ -19,7 +19,7 @@ export const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const windows = process.platform === 'win32';
 const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 /** The package manager, with the version that the lock file was written by. */
-const pnpm = `pnpm@${manifest.config.pnpm}`;
+export const pnpm = `pnpm@${manifest.config.pnpm}`;
 const pinnedBin = join(root, 'node_modules', 'node', 'bin');
 
 /** A command that did not do its work; `message` says what to do about it. */
@@ -105,6 +105,8 @@ export async function ensureBuilt(target, say = console.error) {
     if (fresh) continue;
     say(`Building ${step.name}…`);
     rmSync(stamp, { force: true });
+    // Files of an earlier build would be packed with those of this one.
+    rmSync(join(root, dirname(step.output)), { recursive: true, force: true });
     const cwd = join(root, step.folder);
     const result = await runBin(step.bin, step.args, { cwd, quiet: true, env: step.env });
     if (result.status !== 0)
