@@ -8,8 +8,8 @@ import { loadFromValue } from '../load/index.ts';
  */
 export interface StackTree {
   readonly size: number;
-  /** Of each loading: its stack from the empty one outwards, as nodes. */
-  readonly paths: ReadonlyMap<ReachableLoad, readonly number[]>;
+  /** A loading's stack from the empty one outwards, as nodes; none for a loading that is not here. */
+  readonly pathOf: (way: ReachableLoad | undefined) => readonly number[];
   /** How many equal stacks a loading has: 2 on a bar. */
   readonly sides: number;
 }
@@ -18,7 +18,7 @@ export interface StackTree {
 export function stackTree(ways: readonly ReachableLoad[]): StackTree | undefined {
   const kindOf = plateKinds();
   const children: Map<number, number>[] = [new Map()];
-  const paths = new Map<ReachableLoad, readonly number[]>();
+  const paths = new Map<ReachableLoad | undefined, readonly number[]>();
   let sides: number | undefined;
   for (const way of ways) {
     const stack = mirroredStack(way, kindOf);
@@ -35,7 +35,7 @@ export function stackTree(ways: readonly ReachableLoad[]): StackTree | undefined
     }
     paths.set(way, path);
   }
-  return { size: children.length, paths, sides: sides ?? 0 };
+  return { size: children.length, pathOf: (way) => paths.get(way) ?? [], sides: sides ?? 0 };
 }
 
 function mirroredStack({ loading }: ReachableLoad, kindOf: (plate: Plate) => number) {

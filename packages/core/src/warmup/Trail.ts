@@ -27,6 +27,7 @@ export interface JumpRule {
  * has more growing jumps ahead, so a heavier one is only kept when it is cheaper.
  */
 export function keepBest(trails: readonly Trail[]): readonly Trail[] {
+  if (trails.length < 2) return trails;
   const sorted = trails.toSorted((a, b) => a.before - b.before || a.cost - b.cost);
   let cheapest = Number.POSITIVE_INFINITY;
   return sorted.filter(({ cost }) => {
@@ -36,17 +37,21 @@ export function keepBest(trails: readonly Trail[]): readonly Trail[] {
   });
 }
 
-/** The cheapest trail to a loading of `at` for going on to `next`. */
+/** The cheapest trail to a loading of `at` for going on to `next`, and what it costs then. */
 export function cheapestTrail(
   trails: readonly Trail[],
   at: Load,
   next: Load,
   { work, growthCost }: JumpRule,
-): Trail | undefined {
+): { readonly trail: Trail | undefined; readonly cost: number } {
   let best: Trail | undefined;
+  let least = Number.POSITIVE_INFINITY;
   for (const trail of trails) {
     const cost = trail.cost + (jumpGrows(trail.before, at, next, work) ? growthCost : 0);
-    if (best === undefined || cost < best.cost) best = { ...trail, cost };
+    if (cost < least) {
+      best = trail;
+      least = cost;
+    }
   }
-  return best;
+  return { trail: best, cost: least };
 }

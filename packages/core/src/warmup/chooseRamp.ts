@@ -28,7 +28,7 @@ export function chooseRamp(problem: RampProblem): RampChoice {
     );
   }
   const near = targets.map((target) => nearestRungs(rungs, target));
-  const nearWays = near.flat().flatMap(({ ways }) => ways);
+  const nearWays = new Set(near.flat().flatMap(({ ways }) => ways));
   const change = changeFinder([...nearWays, ...(above?.ways ?? []), ...workWays], pieceCost);
   const oneWay = near.map((tried) =>
     tried.map(({ load, ways }) => ({ load, ways: ways.slice(0, 1) })),
@@ -41,7 +41,7 @@ export function chooseRamp(problem: RampProblem): RampChoice {
       const onwards = change(workWays, backFromWork, ways);
       const kept = ways.filter((way, at) => {
         const up = pieceCost * setUpPieces(way);
-        return off + up + (onwards[at]?.cost ?? 0) <= first.cost;
+        return off + up + (onwards.costs[at] ?? 0) <= first.cost;
       });
       return kept.length > 0 ? [{ load, ways: kept }] : [];
     }),

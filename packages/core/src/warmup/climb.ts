@@ -89,11 +89,16 @@ function enter(
   const entered: Trail[][] = ways.map(() => []);
   for (const { load, ways: starts, trails } of reached) {
     const best = trails.map((toStart) => cheapestTrail(toStart, load, jumpTo, problem));
-    const costs = best.map((trail) => trail?.cost ?? Number.POSITIVE_INFINITY);
-    for (const [index, { cost, from }] of change(starts, costs, ways).entries()) {
-      const [way, previous] = [ways[index], best[from]?.chain];
-      if (way === undefined || previous === undefined) continue;
-      entered[index]?.push({ before: load, cost: cost + off, chain: { way, previous } });
+    const changes = change(
+      starts,
+      best.map(({ cost }) => cost),
+      ways,
+    );
+    for (const [index, way] of ways.entries()) {
+      const previous = best[changes.from[index] ?? 0]?.trail?.chain;
+      if (previous === undefined) continue;
+      const cost = (changes.costs[index] ?? 0) + off;
+      entered[index]?.push({ before: load, cost, chain: { way, previous } });
     }
   }
   return entered;
