@@ -19,12 +19,15 @@ export interface SiteFiles {
   readonly inLanguage: ReadonlyMap<string, readonly SiteFile[]>;
 }
 
-/** The files that a device keeps. Site maps are for machines. */
+/** What machines read and no visitor opens: site maps, and texts for language models. */
+const FOR_MACHINES = /^(?:sitemap-|llms)/;
+
+/** The files that a device keeps. */
 export function siteFiles(folder: string): SiteFiles {
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => statSync(join(folder, name)).isFile())
     .map((name) => name.replaceAll(sep, '/'))
-    .filter((name) => name !== packName && name !== workerName && !name.startsWith('sitemap-'))
+    .filter((name) => name !== packName && name !== workerName && !FOR_MACHINES.test(name))
     .sort();
   const files = names.map((name) => ({ name, content: readFileSync(join(folder, name)) }));
   const inLanguage = new Map(
