@@ -75,6 +75,7 @@ function isRead(text: string, node: ts.Node, isWords: boolean): boolean {
   if (!/\p{L}/u.test(text.replace(/^[\d.,]+ ?(kg|lb|s)$/, '')) || isCompared(node, parent))
     return false;
   if (isWords) return true;
+  if (/^[a-z]+[A-Z]\w*$/.test(text)) return false;
   if (/[\p{L}]{2}.*\s\S|\S\s.*\p{L}{2}|^\p{Lu}\p{Ll}/su.test(text)) return true;
   return ts.isPropertyAssignment(parent) && WORDED.has(parent.name.getText());
 }

@@ -1,4 +1,4 @@
-import { inSentence } from './language.ts';
+import { inSentence } from '@windlass/core/basis';
 /** Every word of the package that is not one calculator's own. Another language is another such object. */
 export const words = {
   problems: {

@@ -1,8 +1,8 @@
 import { exerciseSources } from '@windlass/core/anatomy';
+import { inSentence } from '@windlass/core/basis';
 import type { Suggestion } from '@windlass/core/exchange';
 import type { NextLink } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
-import { inSentence } from '../language.ts';
 import { PROJECT_CHOICE } from '../shared/sources.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { computeExchange, type ExchangeResult } from './compute.ts';

@@ -1,5 +1,5 @@
+import { inSentence } from '@windlass/core/basis';
 import type { Suggestion } from '@windlass/core/exchange';
-import { inSentence } from '../language.ts';
 import { said } from './words.ts';
 
 /** An exercise with its set-ups. */

@@ -1,4 +1,4 @@
-import { inSentence } from '../language.ts';
+import { inSentence } from '@windlass/core/basis';
 
 const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 

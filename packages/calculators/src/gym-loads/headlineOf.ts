@@ -1,6 +1,5 @@
 import { formatLoad, type Load, subtractLoad, type Unit } from '@windlass/core/load';
 import type { Headline } from '../contract/Answer.ts';
-import { language } from '../language.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { type GymResult, isByNumber } from './compute.ts';
 import type { GymInput } from './fields.ts';
@@ -49,7 +48,7 @@ export function headlineOf(input: GymInput, result: GymResult): Headline {
 
 /** To one decimal, where there is little room. */
 function roughly(load: Load, unit: Unit): string {
-  return formatLoad(load, { unit, maxDecimals: 1, markRounded: false, locale: language });
+  return formatLoad(load, { unit, maxDecimals: 1, markRounded: false });
 }
 
 /** With a true minus. */

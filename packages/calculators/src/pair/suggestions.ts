@@ -1,7 +1,7 @@
 import type { MuscleId } from '@windlass/core/anatomy';
+import { inSentence } from '@windlass/core/basis';
 import { pairsInOnePlace } from '@windlass/core/pairing';
 import type { NextLink } from '../contract/Answer.ts';
-import { inSentence } from '../language.ts';
 import { pairLifts } from '../precomputed/pairLifts.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
 import { fields, type PairInputs } from './fields.ts';

@@ -1,4 +1,4 @@
-import { inSentence } from '../language.ts';
+import { inSentence } from '@windlass/core/basis';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { MuscleChart } from '../ui/MuscleChart.tsx';
 import { words } from '../words.ts';

@@ -1,5 +1,5 @@
+import { inSentence } from '@windlass/core/basis';
 import type { Stage, StageKind } from '@windlass/core/extension';
-import { inSentence } from '../language.ts';
 
 const at = { stretched: 'stretched', middle: 'half way', contracted: 'contracted' } as const;
 const times = (count: number) => (count === 1 ? 'once' : `${count} times at most`);

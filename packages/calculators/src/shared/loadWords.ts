@@ -1,16 +1,15 @@
 import type { Load, LoadValue, Unit } from '@windlass/core/load';
 import { formatLoad, loadFromValue, toKg, toLb } from '@windlass/core/load';
-import { language } from '../language.ts';
 import { words } from '../words.ts';
 
 /** A load in the unit asked for: `82.5 kg`, `≈ 60.82 kg`. */
 export function loadWords(load: Load, unit: Unit): string {
-  return formatLoad(load, { unit, locale: language });
+  return formatLoad(load, { unit });
 }
 
 /** A plate or a dumbbell in the unit that is written on it. */
 export function pieceWords({ value, unit }: LoadValue): string {
-  return formatLoad(loadFromValue({ value, unit }), { unit, maxDecimals: 3, locale: language });
+  return formatLoad(loadFromValue({ value, unit }), { unit, maxDecimals: 3 });
 }
 
 /** Number and unit apart, the other unit beside them, and the unrounded figure. */
@@ -20,7 +19,7 @@ export function loadFace(load: Load, unit: Unit) {
   return {
     value: `${mark.trim()}${number}`,
     unit,
-    also: formatLoad(load, { unit: other, maxDecimals: 1, locale: language }),
+    also: formatLoad(load, { unit: other, maxDecimals: 1 }),
     exact: unit === 'kg' ? toKg(load) : toLb(load),
   };
 }

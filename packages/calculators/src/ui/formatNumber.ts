@@ -1,4 +1,4 @@
-import { language } from '../language.ts';
+import { language } from '@windlass/core/basis';
 
 const formats = new Map<number, Intl.NumberFormat>();
 

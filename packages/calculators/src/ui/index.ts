@@ -1,4 +1,6 @@
 /** The parts that calculators are made of, for pages that are made of them too. */
+
+export { inSentence, language } from '@windlass/core/basis';
 export type {
   ChoiceField,
   LoadField,
@@ -7,7 +9,6 @@ export type {
   WindowField,
 } from '../fields/Field.ts';
 export { readDecimal } from '../fields/readDecimal.ts';
-export { inSentence, language } from '../language.ts';
 export { drawnPlates } from '../shared/plateWords.ts';
 export { words } from '../words.ts';
 export { BarDrawing, type DrawnPlate } from './BarDrawing.tsx';

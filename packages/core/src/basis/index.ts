@@ -1,4 +1,6 @@
 export type { Band } from './Band.ts';
+export { inSentence } from './inSentence.ts';
+export { language } from './language.ts';
 export { normalBelow } from './normalBelow.ts';
 export { normalDensity } from './normalDensity.ts';
 export { normalQuantile } from './normalQuantile.ts';

@@ -4,6 +4,7 @@ import {
   type MuscleId,
   muscles,
 } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import { askFirst } from './askFirst.ts';
 import type { Exchange, ExchangeSetting } from './Exchange.ts';
 import { exchangeNotes } from './exchangeNotes.ts';
@@ -60,7 +61,7 @@ export function exchangeFor(exercise: Exercise, setting: ExchangeSetting): Excha
   if (problems.length && !setUps.length && !suggestions.length) {
     return {
       kind: 'nothing-suitable',
-      message: `Nothing here trains what the ${exercise.name.toLowerCase()} trains within these limits. Ask a clinician what is possible; nothing is loosened to fill the list.`,
+      message: `Nothing here trains what the ${inSentence(exercise.name)} trains within these limits. Ask a clinician what is possible; nothing is loosened to fill the list.`,
       ask: ['physiotherapist', 'physician'],
       leftOut,
     };
@@ -101,7 +102,7 @@ function fitFor(wanted: Exercise, candidate: Exercise): Fit | undefined {
     ],
     reasonsAgainst: lost.map((muscle) => ({
       code: 'less-of-muscle',
-      words: `It does less for: ${nameOf(muscle).toLowerCase()}.`,
+      words: `It does less for: ${inSentence(nameOf(muscle))}.`,
     })),
   };
 }

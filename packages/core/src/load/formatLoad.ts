@@ -1,4 +1,4 @@
-import { requireNumber } from '../basis/index.ts';
+import { language, requireNumber } from '../basis/index.ts';
 import { divideToNearest } from './divideToNearest.ts';
 import type { Load, Unit } from './Load.ts';
 import { stepsPerUnit } from './stepsPerUnit.ts';
@@ -6,7 +6,7 @@ import { stepsPerUnit } from './stepsPerUnit.ts';
 /** How {@link formatLoad} writes a load. */
 export interface FormatLoadOptions {
   readonly unit: Unit;
-  /** BCP 47 tag; `en` when left out, never the machine's own. */
+  /** BCP 47 tag; English when left out, never the machine's own. */
   readonly locale?: string;
   /** Decimals to round to, 0 to 11; 2 when left out. Trailing zeros are not shown. */
   readonly maxDecimals?: number;
@@ -33,7 +33,7 @@ export interface FormatLoadOptions {
  * ```
  */
 export function formatLoad(load: Load, options: FormatLoadOptions): string {
-  const { unit, locale = 'en', maxDecimals = 2, markRounded = true } = options;
+  const { unit, locale = language, maxDecimals = 2, markRounded = true } = options;
   requireNumber('formatLoad', 'maxDecimals', maxDecimals, 0, 11);
   const power = 10n ** BigInt(maxDecimals);
   const perUnit = BigInt(stepsPerUnit(unit));

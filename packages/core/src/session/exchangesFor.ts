@@ -1,4 +1,5 @@
 import { applyVariant, type Exercise, findExercise } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import { atHandFrom, exchangeFor, objectionsTo, type Suggestion } from '../exchange/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
@@ -82,7 +83,7 @@ function inPlace(
       exercise: exercise.id,
       ...(setUp && { variant: setUp.id }),
       equipment: item.id,
-      name: setUp ? `${exercise.name}, ${setUp.name.toLowerCase()}` : exercise.name,
+      name: setUp ? `${exercise.name}, ${inSentence(setUp.name)}` : exercise.name,
       equipmentName: item.name,
       reasonsFor: reasonsFor.map(({ words }) => words),
       reasonsAgainst: reasonsAgainst.map(({ words }) => words),

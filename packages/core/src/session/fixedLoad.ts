@@ -69,7 +69,7 @@ export function madeHere(
   const below = loads.findLast((one) => one.shown < shown);
   const above = loads.find((one) => one.shown > shown);
   const nearest = [below, above]
-    .flatMap((one) => (one ? [formatLoad(one.shown, { unit: asked.unit, locale: 'en' })] : []))
+    .flatMap((one) => (one ? [formatLoad(one.shown, { unit: asked.unit })] : []))
     .join(' and ');
   return {
     what: 'load',
@@ -79,7 +79,7 @@ export function madeHere(
 }
 
 function given(value: LoadValue): string {
-  return formatLoad(loadFromValue(value), { unit: value.unit, locale: 'en' });
+  return formatLoad(loadFromValue(value), { unit: value.unit });
 }
 
 function refused(code: string, message: string): FixedLoad {

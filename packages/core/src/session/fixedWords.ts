@@ -1,3 +1,4 @@
+import { inSentence } from '../basis/index.ts';
 import type { Unit } from '../load/index.ts';
 import type { FindingLift, PlannedLift } from './LiftPlan.ts';
 import { loadWords } from './loadingWords.ts';
@@ -13,7 +14,7 @@ export function fixedWords(
   if (variant) {
     const chosen = lift.exercise.variants.find(({ id }) => id === variant.chosen);
     words.push(
-      `The set-up is fixed; ${chosen ? `"${chosen.name.toLowerCase()}"` : 'the usual one'} would be used.`,
+      `The set-up is fixed; ${chosen ? `"${inSentence(chosen.name)}"` : 'the usual one'} would be used.`,
     );
   }
   if (load) {

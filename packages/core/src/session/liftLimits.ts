@@ -1,4 +1,5 @@
 import { applyVariant, type Exercise, findExercise } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import { objectionsTo } from '../exchange/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Lift } from './liftOf.ts';
@@ -26,7 +27,7 @@ function openSetUps(id: string, limits: Limits): readonly string[] {
   const open = found.exercise.variants.filter((variant) =>
     isOpen(applyVariant(found.exercise, variant), limits),
   );
-  return [...asUsual, ...open.map((variant) => `"${variant.id}" (${variant.name.toLowerCase()})`)];
+  return [...asUsual, ...open.map((variant) => `"${variant.id}" (${inSentence(variant.name)})`)];
 }
 
 function isOpen(exercise: Exercise, limits: Limits): boolean {

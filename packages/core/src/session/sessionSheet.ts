@@ -1,3 +1,4 @@
+import { language } from '../basis/index.ts';
 import type { Caution } from '../safety/index.ts';
 import type { NextSession, SessionPlan } from './SessionPlan.ts';
 import type {
@@ -20,7 +21,7 @@ import type { TimeLimit } from './TimeLimit.ts';
  */
 export function sessionSheet(
   plan: SessionPlan,
-  locale = 'en',
+  locale = language,
 ): SessionSheet | AskFirstSheet | TooShortSheet {
   const { clientName: client, date } = plan;
   const cautions = plan.cautions.map(cautionOf);

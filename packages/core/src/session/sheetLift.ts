@@ -1,4 +1,5 @@
 import { findExercise } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import type { ReachableLoad } from '../equipment/index.ts';
 import { loadValue, type Unit } from '../load/index.ts';
 import { formatTempo, phasesOfRep, type TempoPhase } from '../tempo/index.ts';
@@ -87,7 +88,7 @@ function wishesOf(plan: PlannedLift | FindingLift, unit: Unit, locale: string) {
 
 function headOf({ intent, exercise, variant, equipment }: Lift) {
   return {
-    name: variant ? `${exercise.name}, ${variant.name.toLowerCase()}` : exercise.name,
+    name: variant ? `${exercise.name}, ${inSentence(variant.name)}` : exercise.name,
     equipment: equipment.name,
     tempo: formatTempo(intent.tempo),
     count: countWords({ intent, exercise }),

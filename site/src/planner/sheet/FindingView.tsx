@@ -1,4 +1,3 @@
-import { language } from '@windlass/calculators/ui';
 import { formatLoad, type Unit } from '@windlass/core/load';
 import type { FindingLift, SheetFinding } from '@windlass/core/session';
 import { findingRules } from '@windlass/core/strength';
@@ -89,7 +88,7 @@ function NextLoads({ plan, unit }: Pick<FindingViewProps, 'plan' | 'unit'>) {
     const most = lift.loads.loads.findLast(({ load }) => load <= firstTry.load * factor);
     return {
       left: words.lift.stepLeft(fromLeft, above === undefined ? undefined : above - 1),
-      load: formatLoad((most ?? firstTry).shown, { unit, locale: language }),
+      load: formatLoad((most ?? firstTry).shown, { unit }),
     };
   });
   return (

@@ -1,4 +1,4 @@
-import { BarDrawing, drawnPlates, language } from '@windlass/calculators/ui';
+import { BarDrawing, drawnPlates } from '@windlass/calculators/ui';
 import type { ReachableLoad } from '@windlass/core/equipment';
 import { formatLoad, loadFromValue } from '@windlass/core/load';
 import type { Lift, SheetLoad } from '@windlass/core/session';
@@ -45,7 +45,6 @@ function Bar({
   if (!left || !right || JSON.stringify(left.plates) !== JSON.stringify(right.plates)) return null;
   const bar = formatLoad(loadFromValue(equipment.bar), {
     unit: equipment.bar.unit,
-    locale: language,
   });
   return (
     <div class="load-bar wl-picture">

@@ -1,0 +1,15 @@
+import { language } from './language.ts';
+
+/**
+ * A name that stands alone, such as that of an exercise, as it is written inside a sentence: in
+ * English with a small first letter, in German, where nouns keep theirs, unchanged.
+ *
+ * @example
+ * ```ts
+ * import { inSentence } from '@windlass/core/basis';
+ * inSentence('Seated cable row'); // 'seated cable row'
+ * ```
+ */
+export function inSentence(name: string): string {
+  return language.startsWith('en') ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+}
