@@ -6,7 +6,10 @@ const packages = fileURLToPath(new URL('packages', import.meta.url));
 /** Tests run on the sources of the packages, so they need no build. */
 const alias = [
   { find: /^@windlass\/(core|calculators)$/, replacement: `${packages}/$1/src/index.ts` },
-  { find: '@windlass/calculators/ui', replacement: `${packages}/calculators/src/ui/index.ts` },
+  {
+    find: /^@windlass\/calculators\/(ui|live)$/,
+    replacement: `${packages}/calculators/src/$1/index.ts`,
+  },
   { find: /^@windlass\/core\/([a-z]+)$/, replacement: `${packages}/core/src/$1/index.ts` },
 ];
 

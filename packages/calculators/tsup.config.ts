@@ -72,9 +72,17 @@ const shared = {
 /** For tools and for rendering: everything at once, the core beside it. */
 const whole: Options = {
   ...shared,
-  entry: ['src/index.ts', 'src/ui/index.ts'],
+  entry: ['src/index.ts', 'src/ui/index.ts', 'src/live/index.ts'],
   external: [/^@windlass\/core/, /^preact/],
-  dts: { entry: ['src/index.ts', 'src/ui/index.ts', 'src/hydrate.tsx', 'src/element.tsx'] },
+  dts: {
+    entry: [
+      'src/index.ts',
+      'src/ui/index.ts',
+      'src/live/index.ts',
+      'src/hydrate.tsx',
+      'src/element.tsx',
+    ],
+  },
   onSuccess: async () => {
     await build({ ...styles, outfile: 'dist/styles.css' });
   },

@@ -4,6 +4,7 @@ export const words = {
   mainNavigation: 'Main',
   pages: {
     plan: 'Plan',
+    floor: 'Floor',
     people: 'People',
     tools: 'Tools',
     guides: 'Guides',
@@ -25,6 +26,7 @@ export const words = {
     says: 'Say in which reps a set should fail, and how slowly they go. Windlass finds the load among those your gym can make, the few warm-up sets before it, and what every set will probably give.',
     example: 'For example: a boathouse gym, a pull session, its first lift',
     plan: 'Plan a session',
+    floor: 'Run this session set by set',
     load: 'Only the load',
     code: 'The same in TypeScript',
     made: 'This is the code that made the numbers above.',
@@ -60,6 +62,11 @@ export const words = {
     title: 'Plan a session',
     description:
       'A whole session for one person and one gym: the load of each lift, how it is put together, the warm-up, the time it takes and what to look out for.',
+  },
+  floor: {
+    title: 'On the floor',
+    description:
+      'Runs a planned session one set at a time: the load and how to make it, the count by tempo to hear and to feel, the rest, the log and the next load. Works without a signal.',
   },
   notFound: {
     title: 'No page here',

@@ -18,7 +18,10 @@ export function translatedBundle(
   return {
     resolve: {
       alias: [
-        { find: '@windlass/calculators/ui', replacement: `${calculators}/src/ui/index.ts` },
+        {
+          find: /^@windlass\/calculators\/(ui|live)$/,
+          replacement: `${calculators}/src/$1/index.ts`,
+        },
         {
           find: /^@windlass\/calculators$/,
           replacement: `${calculators}/dist/${language}/index.js`,

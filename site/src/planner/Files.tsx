@@ -1,5 +1,6 @@
 import { CopyButton } from '@windlass/calculators/ui';
 import { useRef } from 'preact/hooks';
+import { href } from '../lib/href.ts';
 import { saveFile } from './saveFile.ts';
 import { fileOf } from './state/fileOf.ts';
 import { getAt, type Json } from './state/tree.ts';
@@ -36,6 +37,7 @@ export function Files({ draft, link, onOpen, onNotice }: FilesProps) {
   ] as const;
   return (
     <div class="files">
+      <FloorLink link={link} />
       <CopyButton label={words.actions.copyLink} text={link} />
       {buttons.map(([name, onClick]) => (
         <button key={name} type="button" class="wl-button" onClick={onClick}>
@@ -55,5 +57,23 @@ export function Files({ draft, link, onOpen, onNotice }: FilesProps) {
       />
       <p class="soft">{words.actions.says}</p>
     </div>
+  );
+}
+
+/** To the floor page, with the plan as it is when the link is gone to. */
+function FloorLink({ link }: Pick<FilesProps, 'link'>) {
+  const carry = ({ currentTarget }: { readonly currentTarget: HTMLAnchorElement }) => {
+    currentTarget.hash = new URL(link()).hash;
+  };
+  return (
+    <a
+      class="wl-button"
+      href={href('/floor/')}
+      onPointerDown={carry}
+      onFocus={carry}
+      onClick={carry}
+    >
+      {words.actions.floor}
+    </a>
   );
 }

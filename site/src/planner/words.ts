@@ -31,6 +31,7 @@ export const words = {
     health: 'Answers',
     gym: 'The gym',
     close: 'Close',
+    floor: 'Run it on the floor',
     add: 'Add',
     says: 'A link holds the whole plan after the # sign, which browsers send to no server. Whoever gets the link can read it.',
   },

@@ -12,7 +12,8 @@ export type Appended =
   | Failure;
 
 /**
- * Keeps one event of a running session, after those that are there: one small write.
+ * Keeps one event of a running session, after those that are there: one small write, which is on
+ * the disk before this is over, so that not even an empty battery loses it.
  *
  * @param number how many events this page knows of, which is the number of the new one.
  */
@@ -23,7 +24,9 @@ export async function appendEvent(
   event: Written,
 ): Promise<Appended> {
   return attempt(async (): Promise<Appended> => {
-    const transaction = database.transaction(['running', 'events'], 'readwrite');
+    const transaction = database.transaction(['running', 'events'], 'readwrite', {
+      durability: 'strict',
+    });
     const events = transaction.objectStore('events');
     const head = await transaction.objectStore('running').getKey(session);
     const there = await events.count(eventsOfSession(session));

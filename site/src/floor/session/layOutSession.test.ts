@@ -1,0 +1,90 @@
+import { planSession, sessionSheet } from '@windlass/core/session';
+import { describe, expect, it } from 'vitest';
+import { examples } from '../../planner/state/examples.ts';
+import { type Json, setAt } from '../../planner/state/tree.ts';
+import { openPlan } from './openPlan.ts';
+
+function opened(draft: Json) {
+  const plan = openPlan(draft);
+  if (plan.kind === 'wrong') throw new Error(plan.message);
+  return plan;
+}
+const namesOf = (draft: Json, lift: number) =>
+  opened(draft).session.steps.filter((step) => step.lift === lift);
+
+describe('a session on the floor', () => {
+  it('has the warm-up and work sets of every lift, in order, with the loads of the sheet', () => {
+    const { session, planned } = opened(examples['pull-day']);
+    const sheet = sessionSheet(planSession(planned.question));
+    if (sheet.kind !== 'sheet') throw new Error('the example has a sheet');
+    expect(session.lifts.map(({ name }) => name)).toEqual(sheet.lifts.map(({ name }) => name));
+    const [row] = sheet.lifts;
+    if (row?.kind !== 'planned') throw new Error('the first lift is planned');
+    const steps = session.steps.filter(({ lift }) => lift === 0);
+    expect(steps.map(({ kind }) => kind)).toEqual([
+      'warm-up',
+      'warm-up',
+      'warm-up',
+      'work',
+      'work',
+    ]);
+    expect(steps.slice(0, 3).map(({ reps }) => reps)).toEqual(row.warmUp.map(({ reps }) => reps));
+    expect(steps.slice(3).map(({ expected }) => expected)).toEqual(
+      row.sets.map(({ reps }) => reps),
+    );
+  });
+
+  it('rests as planned, sets up between lifts, and does not rest after the last set', () => {
+    const { session } = opened(examples['pull-day']);
+    const rests = session.steps
+      .filter(({ kind }) => kind === 'work')
+      .map(({ restSeconds }) => restSeconds);
+    // 150 s between the two sets of a lift, 120 s to set up the next, none between two sides.
+    expect(rests).toEqual([150, 120, 150, 120, 0, 0]);
+  });
+
+  it('does one side after the other as two sets of one number', () => {
+    const rows = namesOf(examples['pull-day'], 2);
+    expect(rows.map(({ side, number, of }) => [side, number, of])).toEqual([
+      ['left', 1, 1],
+      ['right', 1, 1],
+    ]);
+  });
+
+  it('of a lift without history has tries, and work sets whose load is still to be found', () => {
+    const press = namesOf(examples['first-day'], 0);
+    expect(press.map(({ kind, load }) => [kind, load !== null])).toEqual([
+      ['try', true],
+      ['try', false],
+      ['try', false],
+      ['try', false],
+      ['work', false],
+    ]);
+  });
+
+  it('names a lift that is left out, and has the others', () => {
+    const draft = setAt(examples['pull-day'], ['intent', 'lifts', 1, 'equipment'], 'nowhere');
+    const { session } = opened(draft);
+    expect(session.leftOut).toHaveLength(1);
+    expect(session.leftOut[0]?.reason).toMatch(/has no equipment "nowhere"/);
+    expect(session.lifts).toHaveLength(2);
+  });
+
+  it('asks first, without a set, where somebody has to be asked', () => {
+    const draft = setAt(
+      examples['leg-day'],
+      ['client', 'health', 'symptoms'],
+      ['dizziness-or-fainting'],
+    );
+    const { session } = opened(draft);
+    expect(session.steps).toEqual([]);
+    expect(session.askFirst?.reasons.length).toBeGreaterThan(0);
+    expect(session.askFirst?.ask).toContain('physician');
+  });
+
+  it('says what is wrong with a plan that cannot be read', () => {
+    const draft = setAt(examples['pull-day'], ['intent', 'lifts', 0, 'window', 'minReps'], 'eight');
+    const plan = openPlan(draft);
+    expect(plan.kind === 'wrong' && plan.message).toMatch(/whole number/);
+  });
+});
