@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { messagesIn } from './messagesIn.ts';
 import { translate } from './translate.ts';
+import { inLanguage } from './translatedSources.ts';
 
 const german = new Map([
   ['Load', 'Last'],
@@ -8,6 +10,15 @@ const german = new Map([
   ['a minute', 'eine Minute'],
   ['lift', 'Heben'],
 ]);
+
+describe('inLanguage', () => {
+  it('names the language where the library keeps it', () => {
+    const path = 'packages/core/src/basis/language.ts';
+    const source = readFileSync(path, 'utf8');
+    expect(inLanguage('de', path, source)).toContain("export const language: string = 'de';");
+    expect(inLanguage('de', 'other.ts', source)).toBe(source);
+  });
+});
 
 describe('translate', () => {
   it('replaces what people read, and nothing else', () => {

@@ -33,5 +33,5 @@ export function translatedSources(packages: string, language: LanguageId): Plugi
 
 /** `language.ts` names the language itself. */
 export function inLanguage(language: LanguageId, path: string, source: string): string {
-  return /[\\/]language\.ts$/.test(path) ? source.replace("'en-GB'", `'${language}'`) : source;
+  return /[\\/]language\.ts$/.test(path) ? source.replaceAll("'en-GB'", `'${language}'`) : source;
 }
