@@ -6,7 +6,7 @@ import { parseArgs } from 'node:util';
 import open from 'open';
 import sirv from 'sirv';
 import { cacheControl } from '../site/offline/cacheControl.ts';
-import { securityHeaders } from './securityHeaders.mjs';
+import { securityHeaders } from '../site/src/lib/security.ts';
 import { root } from './workspace.mjs';
 
 const usualPort = 4180;

@@ -118,7 +118,13 @@ export async function ensureBuilt(target, say = console.error) {
 
 const libraryInputs = ['tsconfig.base.json', 'pnpm-lock.yaml', 'packages/core'];
 const calculatorInputs = [...libraryInputs, 'packages/calculators'];
-const siteInputs = [...calculatorInputs, 'site', 'examples/boathouse', 'README.md'];
+const siteInputs = [
+  ...calculatorInputs,
+  'site',
+  'examples/boathouse',
+  'README.md',
+  'THIRD-PARTY.md',
+];
 const buildSteps = [
   {
     name: 'core',

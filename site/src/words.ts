@@ -17,6 +17,7 @@ export const words = {
     evidence: 'How they agree with what was measured.',
     not: 'It is not medical advice and does not examine anyone. With pain, an injury, a heart or blood-pressure condition, pregnancy, or a child, ask a licensed practitioner first, and follow their limits and the rules of your gym before anything shown here.',
     stays: 'What you enter stays in this browser.',
+    security: 'What is kept, and what a link shows.',
     licence: 'Open source, MIT licence.',
   },
   start: {
