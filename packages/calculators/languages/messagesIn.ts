@@ -70,8 +70,12 @@ function isOutside(node: ts.Node): boolean {
   return ts.isPropertyAssignment(node) && KEPT.has(node.name.getText());
 }
 
+/** Publications, and names for machines, that stand among texts. */
+const CITED = /\d{4};\d|\bet al\. \w|SportRxiv|^-\/\//;
+
 function isRead(text: string, node: ts.Node, isWords: boolean): boolean {
   const { parent } = node;
+  if (CITED.test(text)) return false;
   if (!/\p{L}/u.test(text.replace(/^[\d.,]+ ?(kg|lb|s)$/, '')) || isCompared(node, parent))
     return false;
   if (isWords) return true;

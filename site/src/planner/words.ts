@@ -94,7 +94,7 @@ export const words = {
     ruler: (says: string, window: string) => `Reps: ${says}; the window is ${window}.`,
     bar: (equipment: string, loading: string) => `${equipment}: ${loading}`,
     why: (load: string) => `Why ${load}`,
-    written: { load: 'load', reps: 'reps', left: 'left' },
+    written: { load: 'load', reps: 'reps', left: 'reps left' },
     leftOut: 'Left out',
     instead: 'Instead, here and within the limits:',
     noLoad: 'No load yet',
