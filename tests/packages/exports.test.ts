@@ -10,6 +10,7 @@ const sources = {
   'calculators/hydrate': 'hydrate.tsx',
   'calculators/element': 'element.tsx',
   'calculators/ui': 'ui/index.ts',
+  'calculators/live': 'live/index.ts',
 };
 const entries = [
   ...coreEntries().slice(1),

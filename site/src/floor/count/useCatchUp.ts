@@ -22,15 +22,18 @@ export function useCatchUp(
     const most = countedTo(step, lift) - count.repsBefore;
     if (count.told >= most) return;
     const ends = (told: number) => count.startsAt + (told + 1) * rep;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    // Timers may come a little early; then nothing is due yet, and it is waited again.
+    const wait = () => {
+      timer = setTimeout(tell, Math.max(1, ends(count.told) - wallNow()));
+    };
     const tell = () => {
       const due = Math.min(most, Math.floor((wallNow() - count.startsAt) / rep));
-      const places = Array.from(
-        { length: Math.max(0, due - count.told) },
-        (_, more) => count.told + more,
-      );
+      if (due <= count.told) return wait();
+      const places = Array.from({ length: due - count.told }, (_, more) => count.told + more);
       add(places.map((told) => ({ kind: 'rep', by: 'count', at: ends(told) })));
     };
-    const timer = setTimeout(tell, Math.max(0, ends(count.told) - wallNow()));
+    wait();
     return () => clearTimeout(timer);
   }, [count?.startsAt, count?.told, state.step]);
 }

@@ -1,9 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { useFloor } from './FloorContext.ts';
 
 interface PrimaryProps {
   readonly name: string;
   readonly hint?: string;
-  /** The button takes the focus when this changes, so that one key goes through a session. */
+  /** With each change of it the button takes the focus, so that one key goes through a session. */
   readonly focusOn: string | number;
   readonly disabled?: boolean;
   readonly onPress: () => void;
@@ -11,12 +12,11 @@ interface PrimaryProps {
 
 /** The one thing that comes next, under the thumb. */
 export function Primary({ name, hint, focusOn, disabled = false, onPress }: PrimaryProps) {
+  const { effective } = useFloor();
   const button = useRef<HTMLButtonElement>(null);
-  const isFirst = useRef(true);
+  const isUnderWay = effective.events.length > 0;
   useEffect(() => {
-    const wasInSession = document.activeElement !== document.body || !isFirst.current;
-    isFirst.current = false;
-    if (wasInSession) button.current?.focus({ preventScroll: true });
+    if (isUnderWay) button.current?.focus({ preventScroll: true });
   }, [focusOn]);
   return (
     <button type="button" class="floor-primary" ref={button} disabled={disabled} onClick={onPress}>

@@ -1,0 +1,436 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { cueTimeline } from '@windlass/core/tempo';
+import type { BrowserContext, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import firstDay from '../../examples/boathouse/first-day.json' with { type: 'json' };
+import gym from '../../examples/boathouse/gym.json' with { type: 'json' };
+import { onsets } from './onsets.ts';
+import { scriptSizes } from './scriptSizes.ts';
+import { siteInBrowser } from './siteInBrowser.ts';
+import { violations } from './violations.ts';
+
+const here = siteInBrowser();
+const phone = { width: 390, height: 844 };
+
+/** The floor page in a browser of its own, ready to be used. */
+async function floor(fragment = '', context?: BrowserContext): Promise<Page> {
+  const own = context ?? (await here.browser.newContext({ viewport: phone }));
+  const page = await own.newPage();
+  await page.goto(`${here.origin}/floor/${fragment}`, { waitUntil: 'networkidle' });
+  await page.locator('html:not(.opening)').waitFor();
+  return page;
+}
+
+const press = (page: Page, name: string) =>
+  page.getByRole('button', { name, exact: true }).first().click();
+const shown = async (page: Page, selector: string) =>
+  (await page.locator(selector).first().textContent())?.replace(/\s+/g, ' ').trim();
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent);
+
+/** Does the three warm-up sets of the row. */
+async function warmUp(page: Page): Promise<void> {
+  for (const set of ['warm-up 2 of 3', 'warm-up 3 of 3', 'set 1 of 2']) {
+    await press(page, 'Done');
+    await expect.poll(() => shown(page, '.floor-place')).toContain(set);
+  }
+}
+
+/** Counts a set by hand and tells that it failed. */
+async function setByHand(page: Page, reps: number): Promise<void> {
+  await press(page, 'Start the set');
+  for (let rep = 0; rep < reps; rep++) await press(page, '+1: one rep more');
+  await expect.poll(() => shown(page, '.floor-done-reps')).toContain(`${reps} reps done`);
+  await page.getByRole('button', { name: /^Not finished/ }).click();
+}
+
+describe('a session on the floor', () => {
+  it('comes from the planner with the plan as it is there', async () => {
+    const page = await here.browser.newPage({ viewport: { width: 1280, height: 900 } });
+    await page.goto(`${here.origin}/plan/#leg-day`, { waitUntil: 'networkidle' });
+    await page.locator('html:not(.opening)').waitFor();
+    await page.fill('#ask-client-name', 'Lookout');
+    await expect.poll(() => page.url()).toContain('#1.');
+    const load = await shown(page, '.load-value');
+    await page.getByRole('link', { name: 'Run it on the floor' }).click();
+    await expect.poll(() => page.url()).toMatch(/\/floor\/#1\./);
+    await page.locator('html:not(.opening) .floor').waitFor();
+    await expect.poll(() => shown(page, 'h1')).toContain('Lookout');
+    const listed = await page.locator('.floor-list-lift').first().textContent();
+    expect(listed).toContain(`${load}\u00a0kg`);
+    await page.close();
+  });
+
+  it('goes on at the same repetition and the same rest after the tab was killed, to the log and the next load', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    let page = await floor('', context);
+    await warmUp(page);
+    await press(page, 'Start the set');
+    await expect
+      .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
+      .toContain('2 reps done');
+    await page.close({ runBeforeUnload: false });
+
+    page = await floor('', context);
+    // Reps of 5 s go on by the clock while the tab is away.
+    await expect.poll(() => shown(page, '.dial-unit')).toBe('rep');
+    expect(Number(await shown(page, '.dial-figure'))).toBeGreaterThanOrEqual(3);
+    expect(Number(await shown(page, '.dial-figure'))).toBeLessThanOrEqual(5);
+    await page.getByRole('button', { name: /^Stop/ }).click();
+    const reps = Number((await shown(page, '.floor-put .floor-number'))?.split(' ')[0]);
+    for (let rep = reps; rep < 9; rep++) await press(page, '+1: one rep more');
+    await press(page, '1');
+    await expect.poll(() => shown(page, '.floor-last')).toContain('9 reps, 1 left, as expected');
+    const rest = secondsOf(await shown(page, '.floor-rest-clock'));
+    await page.close({ runBeforeUnload: false });
+
+    page = await floor('', context);
+    await expect.poll(() => shown(page, '.floor-last')).toContain('9 reps, 1 left');
+    const left = secondsOf(await shown(page, '.floor-rest-clock'));
+    expect(left).toBeLessThanOrEqual(rest);
+    expect(left).toBeGreaterThan(rest - 30);
+    await setByHand(page, 8);
+    await press(page, 'More');
+    await press(page, 'End the session here');
+    await expect.poll(() => shown(page, '.over-next .floor-number')).toMatch(/^55\.4 kg aim at 9/);
+    expect(await shown(page, '.over-table tbody tr:nth-child(2)')).toContain('8 reps, then failed');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      press(page, 'Save as CSV'),
+    ]);
+    expect(download.suggestedFilename()).toBe('winch-hand-2027-03-15.csv');
+    const csv = readFileSync(await download.path(), 'utf8').split('\r\n');
+    expect(csv[1]).toMatch(
+      /^2027-03-15,barbell-bent-over-row,1,,55\.4,kg,total,,78 kg,9,reserve,1,3-0-2-0,,/,
+    );
+    expect(csv[2]).toMatch(/,55\.4,kg,total,,78 kg,8,failure,,3-0-2-0,\d+,/);
+    await press(page, 'Into the log of Winch hand');
+    await expect.poll(() => shown(page, '.floor-actions')).toContain('In the log of Winch hand');
+    await page.close();
+
+    page = await floor('', context);
+    await expect.poll(() => shown(page, '.floor-place')).toContain('warm-up 1 of 3');
+    await context.close();
+  });
+
+  it('stands at the last repetition when the page was away for long', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    let page = await floor('', context);
+    await warmUp(page);
+    await press(page, 'Start the set');
+    await expect
+      .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
+      .toContain('1 rep done');
+    await page.close({ runBeforeUnload: false });
+    await context.clock.install({ time: Date.now() + 20 * 60_000 });
+    page = await floor('', context);
+    await expect
+      .poll(() => shown(page, '[role=alert]'))
+      .toContain('The page was closed in this set');
+    expect(await shown(page, '.floor-done-reps')).toContain('1 rep done');
+    expect(await shown(page, '.floor-phase')).toBe('The count stands still');
+    await context.close();
+  });
+
+  it('is run from the keyboard alone', async () => {
+    const page = await floor();
+    await page.getByRole('button', { name: 'Done', exact: true }).focus();
+    for (const next of ['Done', 'Done', 'Start the set']) {
+      await page.keyboard.press('Enter');
+      await expect.poll(() => focused(page)).toBe(next);
+      await page.waitForTimeout(50);
+    }
+    await page.keyboard.press('Enter');
+    await expect.poll(() => focused(page)).toBe('Stopload is down');
+    await page.keyboard.press('Space');
+    await expect.poll(() => focused(page)).toBe('How many more were there?');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => focused(page)).toBe('Start the set');
+    expect(await shown(page, '.floor-last')).toContain('0 reps, 1 left');
+    await page.context().close();
+  });
+
+  it('takes back what was said, up to the beginning', async () => {
+    const page = await floor();
+    await warmUp(page);
+    await setByHand(page, 9);
+    await press(page, 'Take back');
+    await expect.poll(() => shown(page, '.floor-done-reps')).toContain('9 reps done');
+    const place = page.locator('.floor-place');
+    while (!(await place.isVisible()) || !(await place.textContent())?.includes('warm-up 1 of 3')) {
+      await press(page, 'Take back');
+    }
+    expect(await page.getByRole('button', { name: 'Take back' }).isDisabled()).toBe(true);
+    await page.context().close();
+  });
+
+  it('ends a set with a sign, says what to do, and leaves the rest of the lift out', async () => {
+    const page = await floor();
+    await warmUp(page);
+    await press(page, 'Start the set');
+    await page.getByRole('button', { name: /A sign to stop/ }).click();
+    await page.waitForSelector('dialog[open]');
+    expect(await shown(page, '#floor-dialog-title')).toContain('The set is stopped');
+    await press(page, 'A pop, or a sudden loss of strength');
+    await expect
+      .poll(() => shown(page, '.told-sign'))
+      .toContain('Nothing more for that joint today');
+    expect(await shown(page, '.floor-place')).toContain('Lift 2 of 3');
+    await page.context().close();
+  });
+
+  it('is followed in one tab at a time', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    const one = await floor('', context);
+    await press(one, 'Done');
+    const two = await floor('', context);
+    await expect.poll(() => shown(two, '.floor-set h2')).toBe('Running in another tab');
+    await press(two, 'Follow it here instead');
+    await expect.poll(() => shown(two, '.floor-place')).toContain('warm-up 2 of 3');
+    await expect.poll(() => shown(one, '.floor-set h2')).toBe('Running in another tab');
+    await context.close();
+  });
+
+  it('that has not been ended is not overwritten by another plan', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    const page = await floor('', context);
+    await press(page, 'Done');
+    await expect.poll(() => shown(page, '.floor-place')).toContain('warm-up 2 of 3');
+    await page.waitForTimeout(500);
+    await page.close();
+    const other = await floor('#leg-day', context);
+    await expect.poll(() => shown(other, '.floor-set h2')).toBe('A session is under way');
+    await press(other, 'Go on with it');
+    await expect.poll(() => shown(other, '.floor-place')).toContain('warm-up 2 of 3');
+    await other.close();
+    const again = await floor('#leg-day', context);
+    await press(again, 'End it, and begin this one');
+    await expect.poll(() => shown(again, 'h1')).toContain('Helm');
+    await context.close();
+  });
+
+  it('goes on past failure where that is allowed, and says what it gave', async () => {
+    const page = await floor();
+    await page.getByRole('button', { name: /Go to Cable pulldown.* set 1 of 2/ }).click();
+    await press(page, 'More');
+    await press(page, 'Go on past failure');
+    await page.getByRole('button', { name: /^Hold .*, 10 s at most$/ }).click();
+    await setByHand(page, 8);
+    await press(page, 'Hold begins');
+    await page.waitForTimeout(1500);
+    expect(await page.getByRole('button', { name: 'Stop for a sign' }).isVisible()).toBe(true);
+    await press(page, 'Hold is over');
+    await expect.poll(() => shown(page, '.floor-last')).toMatch(/8 reps, then failed, Hold \d/);
+    await page.context().close();
+  });
+
+  it('finds the load of a lift without history on the way', async () => {
+    const page = await floor('#first-day');
+    await expect.poll(() => shown(page, '.floor-place')).toContain('try 1 of 4');
+    await press(page, 'Start the set');
+    await page.getByRole('button', { name: /^Stop/ }).click();
+    for (let rep = 0; rep < 8; rep++) await press(page, '+1: one rep more');
+    await press(page, '15 or more: far too easy');
+    await expect
+      .poll(() => shown(page, '.floor-number'), { timeout: 20_000 })
+      .toMatch(/^≈?[1-9][\d.]* kg/);
+    expect(await shown(page, '.floor-place')).toContain('try 2 of 4');
+    await page.context().close();
+  });
+
+  it('asks first, and runs nothing, where somebody has to be asked', async () => {
+    const planner = await here.browser.newPage();
+    await planner.goto(`${here.origin}/plan/#leg-day`, { waitUntil: 'networkidle' });
+    await planner.getByText('Any of these signs, now or lately?').first().click();
+    await planner.getByLabel('Dizziness or fainting').check();
+    await planner.locator('.ask-first').waitFor();
+    await expect.poll(() => planner.url()).toContain('#1.');
+    const page = await floor(new URL(planner.url()).hash);
+    await expect.poll(() => shown(page, '.floor-ask-first h2')).toBe('Ask first');
+    expect(await page.getByRole('button', { name: 'Start the set' }).count()).toBe(0);
+    await planner.close();
+    await page.context().close();
+  });
+
+  it('is a list to be read without scripts, and says so', async () => {
+    const context = await here.browser.newContext({ javaScriptEnabled: false, viewport: phone });
+    const page = await context.newPage();
+    await page.goto(`${here.origin}/floor/`);
+    expect(await shown(page, '.floor-needs-script')).toContain('need JavaScript');
+    expect(await page.locator('.floor-list-lift li').count()).toBeGreaterThan(5);
+    expect(await page.locator('.floor button:visible').count()).toBe(0);
+    await context.close();
+  });
+});
+
+describe('the count', () => {
+  it('is on the audio clock ahead of a busy page, right to 20 ms, and shown right after it', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    await context.addInitScript(() => {
+      const starts: { when: number; now: number; at: number }[] = [];
+      Object.assign(globalThis, { starts });
+      const { start } = AudioBufferSourceNode.prototype;
+      AudioBufferSourceNode.prototype.start = function (when = 0, ...rest) {
+        const now = this.context.currentTime;
+        starts.push({ when, now, at: performance.timeOrigin + performance.now() });
+        return start.call(this, when, ...rest);
+      };
+    });
+    const page = await floor('', context);
+    await warmUp(page);
+    await press(page, 'End it');
+    await page.evaluate(() => {
+      (globalThis as unknown as { starts: unknown[] }).starts.length = 0;
+    });
+    await press(page, 'Start the set');
+    await page.waitForTimeout(1500);
+    await page.evaluate(() => {
+      const end = performance.now() + 12_000;
+      while (performance.now() < end);
+    });
+    await expect.poll(() => shown(page, '.floor-done-reps')).toMatch(/^1 rep/);
+    const starts = await page.evaluate(
+      () =>
+        (globalThis as unknown as { starts: { when: number; now: number; at: number }[] }).starts,
+    );
+    const [first] = starts;
+    if (!first) throw new Error('nothing was played');
+    // All of the set's first three minutes were handed over at once, before the page was busy.
+    const early = starts.filter(({ at }) => at - first.at < 1000);
+    expect(early.length).toBeGreaterThan(100);
+    const tempo = {
+      lowerSeconds: 3,
+      pauseAfterLowerSeconds: 0,
+      liftSeconds: 2,
+      pauseAfterLiftSeconds: 0,
+    } as const;
+    const { cues, endSeconds } = cueTimeline(tempo, {
+      reps: 31,
+      startsWith: 'lift',
+      leadInSeconds: 5,
+    });
+    const ideal = [...cues.map(({ atSeconds }) => atSeconds), endSeconds].map((at) => at + 5);
+    const heard = [...new Set(early.map(({ when }) => Math.round((when - first.when) * 1000)))];
+    const off = heard.map((at) => Math.min(...ideal.map((right) => Math.abs(right * 1000 - at))));
+    expect(Math.max(...off)).toBeLessThan(20);
+    for (const { when, now } of early) expect(when).toBeGreaterThanOrEqual(now);
+    await context.close();
+  });
+
+  it('is saved as a file whose every sound is right to 20 ms over ten minutes', async () => {
+    const [press1] = firstDay.intent.lifts;
+    // A hundred repetitions of 6 s, on a lift without history, which any window can be asked of.
+    const lift = { ...press1, window: { minReps: 90, maxReps: 100 }, tempo: '4-0-2-0' };
+    const plan = { ...firstDay, gym, intent: { ...firstDay.intent, lifts: [lift] } };
+    const planner = await here.browser.newPage();
+    await planner.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
+    await planner.setInputFiles('input[type=file]', {
+      name: 'plan.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(plan)),
+    });
+    await expect.poll(() => planner.url()).toContain('#1.');
+    await expect.poll(() => planner.locator('.lift h2').count()).toBe(1);
+    await planner.waitForTimeout(500);
+    const page = await floor(new URL(planner.url()).hash);
+    await expect.poll(() => shown(page, '.floor-place')).toContain('try 1 of 4');
+    await press(page, 'More');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      press(page, 'Save the count as an audio file'),
+    ]);
+    expect(download.suggestedFilename()).toBe('leg-press-4-0-2-0-100-reps.wav');
+    const file = readFileSync(await download.path());
+    const tempo = {
+      lowerSeconds: 4,
+      pauseAfterLowerSeconds: 0,
+      liftSeconds: 2,
+      pauseAfterLiftSeconds: 0,
+    } as const;
+    const { cues, endSeconds } = cueTimeline(tempo, {
+      reps: 100,
+      startsWith: 'lower',
+      leadInSeconds: 5,
+    });
+    const heard = onsets(file);
+    // 1 s of silence and 5 s of lead-in before the first repetition; the last sound closes the set.
+    const ideal = [...cues.map(({ atSeconds }) => atSeconds + 6), endSeconds + 6];
+    expect(endSeconds).toBe(600);
+    const off = ideal.map((right) => Math.min(...heard.map((at) => Math.abs(at - right))));
+    expect(Math.max(...off)).toBeLessThan(0.02);
+    await planner.close();
+    await page.context().close();
+  }, 120_000);
+});
+
+describe('the floor page', () => {
+  it('is accessible in every state, with targets of at least 48 pixels and nothing cut', async () => {
+    const page = await floor();
+    const check = async () => {
+      expect(await violations(page)).toEqual([]);
+      const small = await page.$$eval(
+        '.floor :is(button, a), dialog[open] :is(button, label)',
+        (found) =>
+          found
+            .filter((element) => element.checkVisibility())
+            .map((element) => ({ name: element.textContent, box: element.getBoundingClientRect() }))
+            .filter(({ box }) => box.width < 48 || box.height < 48 || box.right > innerWidth)
+            .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
+      );
+      expect(small).toEqual([]);
+    };
+    await check();
+    await warmUp(page);
+    await check();
+    const dialogs = ['Another load', 'Go on past failure', 'Sound and count'];
+    for (const name of dialogs) {
+      await press(page, 'More');
+      await press(page, name);
+      await page.waitForSelector('dialog[open]');
+      await page.waitForTimeout(300);
+      await check();
+      await page.keyboard.press('Escape');
+    }
+    await press(page, 'Start the set');
+    await check();
+    await page.getByRole('button', { name: /A sign to stop/ }).click();
+    await page.waitForSelector('dialog[open]');
+    await check();
+    await page.keyboard.press('Escape');
+    await check();
+    await press(page, 'Nobody knows');
+    await press(page, 'More');
+    await press(page, 'End the session here');
+    await page.locator('.floor-over').waitFor();
+    await check();
+    await page.context().close();
+  });
+
+  it('shows the set, its load and its button on a phone without scrolling', async () => {
+    const page = await floor();
+    await warmUp(page);
+    const bottoms = await page.$$eval(
+      '.floor-number, .floor-change, .floor-bar, .floor-tempo, .floor-primary, .floor-sign',
+      (found) => found.map((element) => element.getBoundingClientRect().bottom),
+    );
+    expect(bottoms).toHaveLength(6);
+    expect(Math.max(...bottoms)).toBeLessThanOrEqual(phone.height);
+    await page.context().close();
+  });
+
+  it('runs with at most 90 kB of script, compressed', () => {
+    const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
+    const sizes = scriptSizes(join(dist, 'floor', 'index.html'), dist);
+    expect(sizes.size).toBeGreaterThan(0);
+    expect([...sizes.values()].reduce((sum, size) => sum + size, 0)).toBeLessThan(90_000);
+  });
+});
+
+/** Seconds of `1:48`. */
+function secondsOf(clock: string | undefined): number {
+  const [minutes, seconds] = (clock ?? '').split(':').map(Number);
+  return (minutes ?? Number.NaN) * 60 + (seconds ?? Number.NaN);
+}
