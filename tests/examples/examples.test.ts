@@ -28,7 +28,8 @@ function planFile(change: (plan: PlanFile) => unknown): string {
   return path;
 }
 
-const programs = readdirSync(examples).filter((name) => name.endsWith('.ts') && name.includes('-'));
+/** Programs are named in lower case; what they share is named as what it exports. */
+const programs = readdirSync(examples).filter((name) => /^[a-z-]+\.ts$/.test(name));
 const plans = readdirSync(boathouse).filter((name) => name.endsWith('-day.json'));
 
 describe('examples', () => {
