@@ -242,6 +242,111 @@ describe('a log', () => {
   });
 });
 
+/** The planner, opened from the page of people. */
+async function planFor(page: Page, name: string): Promise<Page> {
+  await page.getByRole('link', { name }).click();
+  await page.waitForURL(/\/plan\//);
+  await page.locator('html:not(.opening)').waitFor();
+  return page;
+}
+
+const kept = (page: Page) => page.getByLabel('Kept person').locator('option:checked');
+const loads = (page: Page) => page.locator('.load-value').allTextContents();
+
+describe('a kept person in the planner', () => {
+  it('is made, planned for, changed and still there after a reload', async () => {
+    const context = await freshBrowser();
+    const page = await people(context);
+    await page.getByLabel('Name of a new gym').fill('Shed');
+    await page.getByLabel('Name of a new gym').press('Enter');
+    await page.getByLabel('Name of a new person').fill('Lookout');
+    await page.getByLabel('Name of a new person').press('Enter');
+    await page.getByText('Lookout is kept in this browser.').waitFor();
+    await planFor(page, 'Plan a session for Lookout');
+    await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('Lookout');
+    expect(new URL(page.url()).search).toBe('');
+    await expect.poll(() => kept(page).textContent()).toBe('Lookout');
+    const before = page.url();
+    await page.locator('#ask-client-bodyWeight').fill('71,5');
+    await expect.poll(() => page.url()).not.toBe(before);
+    await button(page, 'Save person').click();
+    await page.getByText('Lookout is kept in this browser.').waitFor();
+    expect(await button(page, 'Kept').first().isDisabled()).toBe(true);
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('Lookout');
+    expect(await page.locator('#ask-client-bodyWeight').inputValue()).toBe('71.5');
+    await expect.poll(() => kept(page).textContent()).toBe('Lookout');
+    const other = await people(context);
+    await other.getByText('71.5 kg').waitFor();
+    await context.close();
+  });
+
+  it('brings what the log tells of their strength', async () => {
+    const context = await freshBrowser();
+    const page = await crew(context);
+    await planFor(page, 'Plan a session for Winch hand');
+    await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('Winch hand');
+    // The log holds the same sets as the example of the pull day, so the plan is the same.
+    const example = await context.newPage();
+    await example.goto(`${here.origin}/plan/#pull-day`, { waitUntil: 'networkidle' });
+    await page.fill('#ask-intent-date', '2027-03-15');
+    await expect.poll(() => loads(page)).toEqual(await loads(example));
+    await context.close();
+  });
+
+  it('is kept from the example, and follows what another tab makes of it', async () => {
+    const context = await freshBrowser();
+    const page = await context.newPage();
+    await page.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
+    await button(page, 'Keep gym').click();
+    await button(page, 'Keep person').click();
+    await page.getByText('Winch hand is kept in this browser.').waitFor();
+    const other = await people(context);
+    await expect.poll(() => names(other)).toEqual(['Winch hand', 'Boathouse']);
+    await button(other, 'Details of Winch hand').click();
+    await other.getByLabel('Name', { exact: true }).fill('Deckhand');
+    await other.getByLabel('Name', { exact: true }).press('Enter');
+    await other.getByText('Deckhand is the name now.').waitFor();
+    await page
+      .getByLabel('Kept person')
+      .locator('option', { hasText: 'Deckhand' })
+      .waitFor({ state: 'attached' });
+    await button(page, 'Save person').waitFor();
+    expect(await page.inputValue('#ask-client-name')).toBe('Winch hand');
+    expect(await violations(page)).toEqual([]);
+    await context.close();
+  });
+
+  it('that is not in this browser is said, and an example is there', async () => {
+    const context = await freshBrowser();
+    const page = await context.newPage();
+    await page.goto(`${here.origin}/plan/?person=nobody`, { waitUntil: 'networkidle' });
+    await page.getByText('not kept in this browser').waitFor();
+    await page.locator('html:not(.opening)').waitFor();
+    expect(await page.locator('.sheet-name').textContent()).toBe('Winch hand');
+    await context.close();
+  });
+
+  it('cannot be kept where the browser keeps nothing, and the plan goes on', async () => {
+    const context = await freshBrowser();
+    await context.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('denied', 'SecurityError');
+      };
+    });
+    const page = await context.newPage();
+    await page.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
+    await page
+      .getByText(/lets the page keep nothing/)
+      .first()
+      .waitFor();
+    const before = await loads(page);
+    await page.fill('#ask-intent-lifts-0-window-minReps', '5');
+    await expect.poll(() => loads(page)).not.toEqual(before);
+    await context.close();
+  });
+});
+
 describe('a browser that does not do as asked', () => {
   it.each([
     ['throws', "throw new DOMException('denied', 'SecurityError')", /lets the page keep nothing/],

@@ -1,6 +1,7 @@
 import type { LiftPlanner } from '@windlass/core/session';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { AddLift } from './AddLift.tsx';
+import { askedInAddress } from './askedInAddress.ts';
 import { type Asking, AskingContext } from './asks/Asking.ts';
 import { GymAsk } from './asks/GymAsk.tsx';
 import { HealthAsk } from './asks/HealthAsk.tsx';
@@ -10,6 +11,7 @@ import { Files } from './Files.tsx';
 import { Leaf } from './Leaf.tsx';
 import { LiftLeaf } from './LiftLeaf.tsx';
 import { LiveLine } from './LiveLine.tsx';
+import { words as laterWords } from './later/words.ts';
 import { Notice } from './Notice.tsx';
 import { OldMark } from './OldMark.tsx';
 import { CautionList } from './sheet/CautionList.tsx';
@@ -17,6 +19,7 @@ import { cautionCounts } from './sheet/cautionCounts.ts';
 import { SheetHead } from './sheet/SheetHead.tsx';
 import { StopList } from './sheet/StopList.tsx';
 import type { Planned } from './state/planFrom.ts';
+import { today } from './state/today.ts';
 import { type Json, listAt } from './state/tree.ts';
 import { TopBar } from './TopBar.tsx';
 import { usePlanLink } from './usePlanLink.ts';
@@ -36,9 +39,21 @@ export function PlannerApp({ start, planOne }: PlannerAppProps) {
   const [notice, setNotice] = useState<string | null>(null);
   const [isRead, setRead] = useState(false);
   const open = (opened: Json) => change(() => opened);
+  const openAsked = async () => {
+    const asked = askedInAddress();
+    if (asked === null) return;
+    try {
+      const { openSaved } = await import('./saved/openSaved.ts');
+      const opened = await openSaved(asked.part, asked.id, today());
+      if (opened.kind === 'opened') change(opened.to);
+      else setNotice(opened.says);
+    } catch {
+      setNotice(laterWords.fetchFailed);
+    }
+  };
   const link = usePlanLink({
     draft,
-    onRead: () => setRead(true),
+    onRead: () => void openAsked().then(() => setRead(true)),
     onStart: begin,
     onDraft: open,
     onUnreadable: (kind) => setNotice(words.notice[kind]),

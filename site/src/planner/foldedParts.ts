@@ -1,4 +1,4 @@
-import { later } from './later.tsx';
+import { later } from './later/later.tsx';
 
 const folded = () => import('./folded.ts');
 
@@ -9,6 +9,7 @@ export const ExerciseChooser = later(async () => (await folded()).ExerciseChoose
 export const ListAsk = later(async () => (await folded()).ListAsk);
 export const PieceRows = later(async () => (await folded()).PieceRows);
 export const PressureAsk = later(async () => (await folded()).PressureAsk);
+export const SavedAsk = later(async () => (await import('./saved/SavedAsk.tsx')).SavedAsk);
 export const SetAsk = later(async () => (await folded()).SetAsk);
 export const Snippet = later(async () => (await folded()).Snippet);
 

@@ -8,7 +8,6 @@ export const words = {
   title: 'Plan a session',
   notPlanned: (why: string) =>
     `This could not be worked out here (${why}). Load the page again; the link keeps what you entered.`,
-  fetchFailed: 'This part could not be fetched. See to the connection and open it again.',
   region: {
     person: 'Person',
     gym: 'Gym',

@@ -46,6 +46,7 @@ export {
   type ReviewQuestion,
   reviewLog,
 } from './reviewLog.ts';
+export { type KnownSet, setsFromLog } from './setsFromLog.ts';
 export { type SideGap, sideGap } from './sideGap.ts';
 export { type StallCausesQuestion, stallCauses } from './stallCauses.ts';
 export {

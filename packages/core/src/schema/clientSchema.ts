@@ -18,7 +18,7 @@ const setEnd = z.discriminatedUnion(
     }),
     fields('a set stopped at a target', {
       kind: z.literal('more'),
-      atLeast: wholeNumber('the repetitions that were surely left', 1, 50),
+      atLeast: wholeNumber('the repetitions that were surely left', 0, 50),
     }),
   ],
   {

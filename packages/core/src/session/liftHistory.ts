@@ -1,7 +1,7 @@
 import { type Gym, reachableLoads } from '../equipment/index.ts';
 import { loadFromValue } from '../load/index.ts';
 import { dayNumber } from '../recovery/dayNumber.ts';
-import type { PerformedSet } from '../strength/index.ts';
+import { type PerformedSet, recentSetDays } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
 import type { Client, ClientSet } from './Client.ts';
 import { type Lift, useOf } from './liftOf.ts';
@@ -14,13 +14,6 @@ export interface LiftHistory {
   readonly lastDate?: string;
   readonly passedOver: readonly { readonly set: ClientSet; readonly why: string }[];
 }
-
-/**
- * Days before the latest set of a lift that its sets are used for. Over longer stretches loads and
- * strength grow together, which a rep curve takes for poor endurance: on a simulated year of steady
- * gains all sets together put the one-rep max a quarter too high, the last six weeks a tenth.
- */
-const RECENT_DAYS = 42;
 
 /**
  * A client's sets of one lift, in loads that are moved, the last six weeks of them.
@@ -42,7 +35,7 @@ export function liftHistory(lift: Lift, client: Client, gym: Gym, date: string):
   const seen = new Set<string>();
   const read = own.map((set) => {
     if (set.date > date) return passOver(set, 'dated after the session');
-    if (dayNumber(lastDate ?? date) - dayNumber(set.date) > RECENT_DAYS) {
+    if (dayNumber(lastDate ?? date) - dayNumber(set.date) > recentSetDays) {
       return passOver(set, 'more than six weeks older than the last one');
     }
     if (seen.has(set.date)) return passOver(set, 'not the first of its day, so begun tired');

@@ -28,6 +28,7 @@ export { oneRepMaxKg } from './oneRepMaxKg.ts';
 export type { PerformedSet, SetConditions, SetEnd } from './PerformedSet.ts';
 export { type BelievedMax, priorFor } from './priorFor.ts';
 export type { RepCurve, SourcedRepCurve } from './RepCurve.ts';
+export { recentSetDays } from './recentSetDays.ts';
 export { repsAtShare } from './repsAtShare.ts';
 export type {
   Binding,

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { PieceRows } from '../foldedParts.ts';
+import { PieceRows, SavedAsk } from '../foldedParts.ts';
 import { addEquipment, type EquipmentKind, equipmentKinds } from '../state/gymEdits.ts';
 import { listAt, textAt } from '../state/tree.ts';
 import { words } from '../words.ts';
@@ -17,6 +17,9 @@ export function GymAsk() {
   );
   return (
     <div class="folds">
+      <div class="saved">
+        <SavedAsk part="gym" />
+      </div>
       <WordsAsk at={['gym', 'name']} label={words.gym.name} />
       <Fold title={words.gym.plates} answer={plates.join(', ')} places={[['gym', 'plates']]}>
         <PieceRows at={['gym', 'plates']} label={words.gym.plates} add={words.gym.addPlate} />

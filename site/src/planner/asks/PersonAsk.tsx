@@ -1,4 +1,4 @@
-import { SetAsk } from '../foldedParts.ts';
+import { SavedAsk, SetAsk } from '../foldedParts.ts';
 import { rememberUnit } from '../link/rememberedUnit.ts';
 import { setsOfOtherLifts } from '../state/setEdits.ts';
 import { textAt } from '../state/tree.ts';
@@ -24,6 +24,9 @@ export function PersonAsk() {
   const asked = words.asks;
   return (
     <>
+      <div class="saved">
+        <SavedAsk part="client" />
+      </div>
       <FieldRow at={[at('name'), at('bodyWeight')]} help={asked.bodyWeightHelp}>
         <WordsAsk at={at('name')} label={asked.client} isPart />
         <LoadAsk

@@ -79,13 +79,7 @@ function EndAsk({ place }: { readonly place: number }) {
         isPart
       />
       {hasNumber && (
-        <NumberAsk
-          at={[...at, number]}
-          label={words.asks[number]}
-          min={kind === 'reserve' ? 0 : 1}
-          max={50}
-          isPart
-        />
+        <NumberAsk at={[...at, number]} label={words.asks[number]} min={0} max={50} isPart />
       )}
     </FieldRow>
   );

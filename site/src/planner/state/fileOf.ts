@@ -32,13 +32,16 @@ const numbers: ReadonlySet<string> = new Set([
 
 /**
  * The plan file that a draft stands for: what was typed into a number field becomes a number where
- * it reads as one, with a decimal comma or point. What does not stays, for the reader to name.
+ * it reads as one, with a decimal comma or point. What does not stays, for the reader to name. Which
+ * kept person and gym it came from (`saved`) is this browser's own affair and stands in no file.
  */
 export function fileOf(draft: Json, key = ''): Json {
   if (typeof draft === 'string' && numbers.has(key)) return readDecimal(draft) ?? draft;
   if (isList(draft)) return draft.map((item) => fileOf(item));
   if (!isRecord(draft)) return draft;
   return Object.fromEntries(
-    Object.entries(draft).map(([name, value]) => [name, fileOf(value, name)]),
+    Object.entries(draft)
+      .filter(([name]) => name !== 'saved')
+      .map(([name, value]) => [name, fileOf(value, name)]),
   );
 }
