@@ -274,7 +274,7 @@ describe('a kept person in the planner', () => {
     expect(await button(page, 'Kept').first().isDisabled()).toBe(true);
     await page.reload({ waitUntil: 'networkidle' });
     await expect.poll(() => page.locator('.sheet-name').textContent()).toBe('Lookout');
-    expect(await page.locator('#ask-client-bodyWeight').inputValue()).toBe('71.5');
+    expect(await page.locator('#ask-client-bodyWeight').inputValue()).toBe('71,5');
     await expect.poll(() => kept(page).textContent()).toBe('Lookout');
     const other = await people(context);
     await other.getByText('71.5 kg').waitFor();

@@ -5,6 +5,7 @@ import { useKeeping } from './Keeping.ts';
 import type { Person } from './People.ts';
 import { PersonDetails } from './PersonDetails.tsx';
 import { planForClient } from './pages.ts';
+import { weightWords } from './weightWords.ts';
 import { words } from './words.ts';
 
 /** A person: who it is, how much there is in the log, and the way to a plan. */
@@ -16,7 +17,7 @@ export function PersonRow({ person }: { readonly person: Person }) {
   const gym = people.gyms.find((one) => one.record.id === record.gymId);
   const brief = [
     words.people.experience[textAt(record.client, ['experience'])],
-    textAt(record.client, ['bodyWeight']),
+    weightWords(textAt(record.client, ['bodyWeight'])),
     gym && words.people.at(gym.name),
     words.people.knownSets(listAt(record.client, ['sets']).length),
   ].filter(Boolean);

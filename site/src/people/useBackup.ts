@@ -1,4 +1,3 @@
-import { writeBackup } from '@windlass/core/schema';
 import { saveFile } from '../planner/saveFile.ts';
 import { readAll, storageWords } from '../storage/index.ts';
 import { useKeeping } from './Keeping.ts';
@@ -10,6 +9,7 @@ export function useBackup(): () => Promise<void> {
   return async () => {
     const all = await readAll(database);
     if (all.kind === 'failed') return say({ text: storageWords.failed(all), isWrong: true });
+    const { writeBackup } = await import('@windlass/core/schema');
     const now = new Date().toISOString();
     saveFile(words.kept.backupFile(now.slice(0, 10)), writeBackup(all.lists, now));
     if (all.broken.length > 0) say({ text: words.kept.backupWithBroken(all.broken.length) });

@@ -1,5 +1,5 @@
 import type { Problem } from '@windlass/core/basis';
-import { readSaved, type SavedKind, type SavedRecords } from '@windlass/core/schema';
+import type { SavedKind, SavedRecords } from '@windlass/core/schema';
 
 /** A record that is in the database and cannot be used. It stays there until somebody decides. */
 export interface BrokenRecord {
@@ -17,11 +17,15 @@ export interface Checked<Kind extends SavedKind> {
   readonly broken: readonly BrokenRecord[];
 }
 
-/** Tells the records that hold from those that do not. */
-export function checkRecords<Kind extends SavedKind>(
+/**
+ * Tells the records that hold from those that do not. The code that checks them is as large as the
+ * rest of a page that shows them, so it is fetched with the first of them.
+ */
+export async function checkRecords<Kind extends SavedKind>(
   kind: Kind,
   found: readonly { readonly id: string }[],
-): Checked<Kind> {
+): Promise<Checked<Kind>> {
+  const { readSaved } = await import('@windlass/core/schema');
   const records: SavedRecords[Kind][] = [];
   const broken: BrokenRecord[] = [];
   for (const one of found) {

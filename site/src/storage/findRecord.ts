@@ -20,7 +20,7 @@ export async function findRecord<Kind extends RecordKind>(
   return attempt(async (): Promise<Found<Kind>> => {
     const stored = await database.get(kind, id);
     if (stored === undefined) return { kind: 'none' };
-    const { records, broken } = checkRecords(kind, [stored]);
+    const { records, broken } = await checkRecords(kind, [stored]);
     const [record] = records;
     if (record) return { kind: 'found', record };
     const [one] = broken;

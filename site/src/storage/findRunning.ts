@@ -22,7 +22,7 @@ export async function findRunning(database: Database, id: string): Promise<Found
     ]);
     if (head === undefined) return { kind: 'none' };
     const whole = { ...head, events: happened.map(({ event }) => event) };
-    const { records, broken } = checkRecords('running', [whole]);
+    const { records, broken } = await checkRecords('running', [whole]);
     const [record] = records;
     if (record) return { kind: 'found', record };
     const [one] = broken;

@@ -10,6 +10,6 @@ export async function listRecords<Kind extends RecordKind>(
 ): Promise<({ readonly kind: 'list' } & Checked<Kind>) | Failure> {
   return attempt(async () => ({
     kind: 'list' as const,
-    ...checkRecords(kind, await database.getAll(kind)),
+    ...(await checkRecords(kind, await database.getAll(kind))),
   }));
 }

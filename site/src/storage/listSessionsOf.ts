@@ -11,6 +11,6 @@ export async function listSessionsOf(
 ): Promise<({ readonly kind: 'list' } & Checked<'sessions'>) | Failure> {
   return attempt(async () => {
     const found = await database.getAllFromIndex('sessions', 'day', daysOf(clientId));
-    return { kind: 'list' as const, ...checkRecords('sessions', found) };
+    return { kind: 'list' as const, ...(await checkRecords('sessions', found)) };
   });
 }

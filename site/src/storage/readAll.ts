@@ -24,10 +24,10 @@ export async function readAll(database: Database): Promise<Everything | Failure>
     ]);
     const [foundClients, foundGyms, foundSessions, heads, events] = all;
     const eventsOf = Map.groupBy(events, ({ session }) => session);
-    const clients = checkRecords('clients', foundClients);
-    const gyms = checkRecords('gyms', foundGyms);
-    const sessions = checkRecords('sessions', foundSessions);
-    const running = checkRecords(
+    const clients = await checkRecords('clients', foundClients);
+    const gyms = await checkRecords('gyms', foundGyms);
+    const sessions = await checkRecords('sessions', foundSessions);
+    const running = await checkRecords(
       'running',
       heads.map((head) => ({
         ...head,

@@ -1,4 +1,4 @@
-import { later } from '../../planner/later.tsx';
+import { later } from '../../planner/later/later.tsx';
 import { fetchDesk } from '../later.ts';
 
 export const CarryOnDialog = later(async () => (await fetchDesk()).CarryOnDialog);
