@@ -269,7 +269,7 @@ describe('a kept person in the planner', () => {
     const before = page.url();
     await page.locator('#ask-client-bodyWeight').fill('71,5');
     await expect.poll(() => page.url()).not.toBe(before);
-    await button(page, 'Save person').click();
+    await button(page, 'Save changes').click();
     await page.getByText('Lookout is kept in this browser.').waitFor();
     expect(await button(page, 'Kept').first().isDisabled()).toBe(true);
     await page.reload({ waitUntil: 'networkidle' });
@@ -311,7 +311,7 @@ describe('a kept person in the planner', () => {
       .getByLabel('Kept person')
       .locator('option', { hasText: 'Deckhand' })
       .waitFor({ state: 'attached' });
-    await button(page, 'Save person').waitFor();
+    await button(page, 'Save changes').waitFor();
     expect(await page.inputValue('#ask-client-name')).toBe('Winch hand');
     expect(await violations(page)).toEqual([]);
     await context.close();

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { isName } from './isName.ts';
 import { words } from './words.ts';
 
@@ -11,7 +11,12 @@ interface NameFieldProps {
 export function NameField({ name, onName }: NameFieldProps) {
   const id = useId();
   const [typed, setTyped] = useState(name);
-  useEffect(() => setTyped(name), [name]);
+  const [known, setKnown] = useState(name);
+  if (known !== name) {
+    // Changed elsewhere: what is being typed here stays.
+    setKnown(name);
+    if (typed === known) setTyped(name);
+  }
   const isWrong = !isName(typed);
   return (
     <div class="kept-field">
