@@ -6,6 +6,7 @@ import { type Asking, AskingContext } from './asks/Asking.ts';
 import { GymAsk } from './asks/GymAsk.tsx';
 import { HealthAsk } from './asks/HealthAsk.tsx';
 import { PersonAsk } from './asks/PersonAsk.tsx';
+import { ChosenLifts } from './ChosenLifts.tsx';
 import { Code } from './Code.tsx';
 import { Files } from './Files.tsx';
 import { Leaf } from './Leaf.tsx';
@@ -96,6 +97,7 @@ export function PlannerApp({ start, planOne }: PlannerAppProps) {
         {listAt(draft, ['intent', 'lifts']).map((_, place) => (
           <LiftLeaf key={place} place={place} shown={shown} />
         ))}
+        <ChosenLifts named={listAt(draft, ['intent', 'lifts']).length} shown={shown} />
         <AddLift />
         <Leaf
           name={words.region.health}

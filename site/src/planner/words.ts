@@ -95,6 +95,12 @@ export const words = {
     why: (load: string) => `Why ${load}`,
     written: { load: 'load', reps: 'reps', left: 'reps left' },
     leftOut: 'Left out',
+    onTo: (time: string) => `${time}, then the next lift`,
+    nextRound: (time: string) => `Rest ${time}, then the next round`,
+    pastFailure: 'The last set goes on past the rep that fails, with the same load',
+    stage: (words: string, count: string, seconds: string) =>
+      `${words}: ${count === '' ? '' : `about ${count}, `}about ${seconds} s`,
+    notFor: 'Not for everybody. It is not planned where:',
     instead: 'Instead, here and within the limits:',
     noLoad: 'No load yet',
     askFirst: 'No load before somebody has agreed.',

@@ -81,8 +81,14 @@ export function readBy<Given, Value>(
     z.transform((value: Given, context): Value => {
       const outcome = read(value);
       if (outcome.ok) return outcome.value;
-      for (const { code, message, params } of outcome.problems) {
-        context.issues.push({ code: 'custom', message, input: value, params: { code, params } });
+      for (const { code, path, message, params } of outcome.problems) {
+        context.issues.push({
+          code: 'custom',
+          path: [...path],
+          message,
+          input: value,
+          params: { code, params },
+        });
       }
       return z.NEVER;
     }),

@@ -59,6 +59,41 @@ describe('readSessionFile', () => {
     });
   });
 
+  it('reads what is fixed, joined and carried past failure, and muscles in place of lifts', () => {
+    const wishes = {
+      join: { kind: 'pair', transitionSeconds: 10 },
+      chain: {
+        stages: [
+          { kind: 'hold', at: 'contracted', maxSeconds: 20 },
+          { kind: 'lower', secondsEach: 5, maxLowerings: 3 },
+        ],
+      },
+      overrules: { load: '7.5 kg', warmUp: [{ load: '0 kg', reps: 3 }], variant: 'usual' },
+    };
+    const { exercise: _, equipment: __, ...done } = lift;
+    const muscles = { ...done, muscles: ['lats', 'biceps'] };
+    const more = { minutesAtMost: 30, overrules: { nextDate: '2027-03-18' }, muscles };
+    const reports = { soreness: { lats: 'clear' }, shortNights: 1 };
+    const stations = [{ station: 'chin-up-bar', equipment: 'station' }];
+    const read = readSessionFile({
+      client: { ...file.client, reports },
+      gym: { ...file.gym, stations },
+      intent: { ...file.intent, ...more, lifts: [{ ...lift, ...wishes }] },
+    });
+    expect(read).toMatchObject({
+      ok: true,
+      value: {
+        client: { reports },
+        gym: { stations },
+        intent: {
+          minutesAtMost: 30,
+          muscles: { muscles: ['lats', 'biceps'] },
+          lifts: [{ join: wishes.join, chain: wishes.chain, overrules: { load: { value: 7.5 } } }],
+        },
+      },
+    });
+  });
+
   it('says what would be right', () => {
     expect(firstProblem(withLift({ window: { minReps: 9, maxReps: 6 } }))).toBe(
       'intent.lifts.0.window: The window is upside down: minReps is 9 and maxReps 6. Give the smaller number first.',
@@ -68,6 +103,13 @@ describe('readSessionFile', () => {
     expect(firstProblem(withLift({ sets: 0 }))).toBe(
       'intent.lifts.0.sets: Give the number of sets as a whole number from 1 to 10.',
     );
+    expect(firstProblem({ ...file, intent: { ...file.intent, lifts: [] } })).toBe(
+      'intent.lifts: Name at least one lift, or the muscles to train.',
+    );
+    expect(firstProblem(withLift({ chain: { stages: [{ kind: 'jump' }] } }))).toContain(
+      'part-range, lighter, pause, assisted, hold or lower',
+    );
+    expect(firstProblem(withLift({ overrules: { load: '20' } }))).toContain('with its unit');
     expect(firstProblem({ ...file, intent: { ...file.intent, date: '2027-02-30' } })).toContain(
       'such as 2027-03-28',
     );

@@ -1,10 +1,13 @@
+import type { MuscleId } from '../anatomy/index.ts';
 import type { Band } from '../basis/index.ts';
 import type { ReachableLoad } from '../equipment/index.ts';
 import type { LoadChance } from '../strength/index.ts';
 import type { RampAnswer } from '../warmup/index.ts';
 import type { ClientSet } from './Client.ts';
 import type { LiftIntent } from './Intent.ts';
+import type { JoinedLift } from './JoinedLifts.ts';
 import type { Lift, NoLift } from './liftOf.ts';
+import type { PlannedChain } from './PlannedChain.ts';
 
 /** One work set: what it will probably give, with the fatigue of everything before it. */
 export interface WorkSet {
@@ -23,6 +26,8 @@ export type LoadReason = 'best-chance' | 'careful-first' | 'capped' | 'fixed';
 
 /** What was overruled in a lift, each with what would have been chosen. */
 export interface LiftOverruled {
+  /** Id of the exercise. */
+  readonly exercise?: { readonly chosen: string };
   /** Id of a set-up, or `usual`. */
   readonly variant?: { readonly chosen: string };
   /** Nothing where no load would have been found. */
@@ -34,7 +39,17 @@ export interface LiftOverruled {
 
 /** A wish that was not followed: the plan is as if it had not been made. */
 export interface Refusal {
-  readonly what: 'variant' | 'load' | 'sets' | 'rest' | 'warm-up' | 'next-date';
+  readonly what:
+    | 'exercise'
+    | 'variant'
+    | 'load'
+    | 'sets'
+    | 'rest'
+    | 'warm-up'
+    | 'join'
+    | 'chain'
+    | 'muscles'
+    | 'next-date';
   /** Stable: `session.load-not-here`. */
   readonly code: string;
   /** Why, and what would be right. */
@@ -46,6 +61,12 @@ export interface LiftBasis {
   readonly sets: number;
   readonly lastDate?: string;
   readonly passedOver: readonly { readonly set: ClientSet; readonly why: string }[];
+}
+
+/** Why an exercise was chosen for muscles that were wanted. */
+export interface ChosenFor {
+  readonly muscles: readonly MuscleId[];
+  readonly reasons: readonly string[];
 }
 
 /** A lift with its load. */
@@ -64,7 +85,13 @@ export interface PlannedLift {
   readonly heavier?: LoadChance<ReachableLoad>;
   readonly warmUp: RampAnswer;
   readonly sets: readonly WorkSet[];
+  /** Where its sets are done in rounds with those of another lift. */
+  readonly join?: JoinedLift;
+  /** Where the last set goes on past lifting failure. */
+  readonly chain?: PlannedChain;
   readonly basis: LiftBasis;
+  /** Where it was chosen for muscles. */
+  readonly chosenFor?: ChosenFor;
   readonly overruled: LiftOverruled;
   readonly refused: readonly Refusal[];
 }
@@ -79,6 +106,8 @@ export interface FindingLift {
   readonly stopWithLeft: number;
   readonly mostTries: number;
   readonly basis: LiftBasis;
+  /** Where it was chosen for muscles. */
+  readonly chosenFor?: ChosenFor;
   readonly overruled: LiftOverruled;
   readonly refused: readonly Refusal[];
 }

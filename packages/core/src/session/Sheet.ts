@@ -29,6 +29,36 @@ export interface SheetSet {
   readonly chance: number;
 }
 
+/** How a lift is done in rounds with its neighbour. */
+export interface SheetJoin {
+  readonly kind: 'pair' | 'in-turn';
+  /** `first` goes with the lift below it, `second` with the one above. */
+  readonly place: 'first' | 'second';
+  readonly transitionSeconds: number;
+  /** After a round; none where there is one round. */
+  readonly waitSeconds?: number;
+  /** What the first lift does to the second, and what is to be said about it. */
+  readonly notes: readonly string[];
+}
+
+/** A stage of a set that goes on past lifting failure. */
+export interface SheetStage {
+  /** `hold in the middle position, 20 s at most` */
+  readonly words: string;
+  /** Repetitions or lowerings; left out for a hold. */
+  readonly count?: Band;
+  readonly seconds: Band;
+}
+
+/** How the last set of a lift goes on past lifting failure. */
+export interface SheetChain {
+  readonly stages: readonly SheetStage[];
+  readonly needs: readonly string[];
+  readonly notes: readonly string[];
+  /** For whom it is not planned. */
+  readonly notFor: readonly string[];
+}
+
 /** An exercise on a sheet, with its load. */
 export interface SheetLift {
   readonly kind: 'planned';
@@ -46,6 +76,12 @@ export interface SheetLift {
   readonly changeToWork: string;
   readonly sets: readonly SheetSet[];
   readonly restSeconds: number;
+  /** How its sets are done in rounds with those of its neighbour. */
+  readonly join?: SheetJoin;
+  /** How its last set goes on. */
+  readonly chain?: SheetChain;
+  /** For which muscles it was chosen, and what speaks for it. */
+  readonly chosenFor?: readonly string[];
   /** What somebody has fixed, each with what would have been chosen. */
   readonly fixed: readonly string[];
   /** Wishes that were not followed, and why. */
@@ -64,6 +100,7 @@ export interface SheetFinding {
   readonly window: { readonly minReps: number; readonly maxReps: number };
   readonly firstLoad: SheetLoad;
   readonly reps: number;
+  readonly chosenFor?: readonly string[];
   readonly fixed: readonly string[];
   readonly refused: readonly string[];
   readonly notes: readonly string[];

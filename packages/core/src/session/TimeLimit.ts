@@ -2,10 +2,11 @@ import type { SessionMinutes } from './SessionPlan.ts';
 
 /** Something that a time limit took out of a session. */
 export interface Dropped {
-  readonly kind: 'warm-up-set' | 'work-set' | 'lift';
+  readonly kind: 'warm-up-set' | 'chain' | 'work-set' | 'lift';
   /** Which lift, counted from 0. */
   readonly lift: number;
-  /** Which of its warm-up sets or work sets, counted from 0; 0 for a whole lift. */
+  /** Which of its warm-up sets or work sets, counted from 0; 0 for a whole lift
+   * and for what goes on past failure. */
   readonly step: number;
   /** By the session without the limit. */
   readonly minutesSaved: number;

@@ -2,8 +2,15 @@ import { loadFromValue } from '../load/index.ts';
 import { enduranceCurves, findingProtocol, findingRules } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
 import { madeHere } from './fixedLoad.ts';
-import type { FindingLift, LeftOutLift, LiftBasis } from './LiftPlan.ts';
+import type { FindingLift, LeftOutLift, LiftBasis, Refusal } from './LiftPlan.ts';
 import type { LiftQuestion } from './planLift.ts';
+
+const NO_CHAIN: Refusal = {
+  what: 'chain',
+  code: 'session.chain-load-unknown',
+  message:
+    'No set goes on past lifting failure while its load is still looked for. Stop with repetitions left.',
+};
 
 /** How to find the load of a lift of which nothing is known, from the lightest or from a fixed one. */
 export function findingLift(question: LiftQuestion, basis: LiftBasis): FindingLift | LeftOutLift {
@@ -34,10 +41,15 @@ export function findingLift(question: LiftQuestion, basis: LiftBasis): FindingLi
     stopWithLeft: step.stopWithLeft,
     mostTries: findingRules.mostTries,
     basis,
+    ...(question.chosenFor && { chosenFor: question.chosenFor }),
     overruled: {
       ...question.overruled,
       ...(isOther && !isRefused && { load: { chosen: step.choice } }),
     },
-    refused: isRefused ? [...question.refused, made] : question.refused,
+    refused: [
+      ...question.refused,
+      ...(isRefused ? [made] : []),
+      ...(intent.chain && !question.skipChain ? [NO_CHAIN] : []),
+    ],
   };
 }

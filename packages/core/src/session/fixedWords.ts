@@ -1,3 +1,4 @@
+import { findExercise } from '../anatomy/index.ts';
 import { inSentence } from '../basis/index.ts';
 import type { Unit } from '../load/index.ts';
 import type { FindingLift, PlannedLift } from './LiftPlan.ts';
@@ -9,8 +10,13 @@ export function fixedWords(
   unit: Unit,
   locale: string,
 ): readonly string[] {
-  const { variant, load, sets, restSeconds, warmUp } = overruled;
+  const { exercise, variant, load, sets, restSeconds, warmUp } = overruled;
   const words: string[] = [];
+  if (exercise) {
+    const found = findExercise(exercise.chosen);
+    const name = found.kind === 'found' ? found.exercise.name : exercise.chosen;
+    words.push(`The exercise is fixed; ${name} would be chosen.`);
+  }
   if (variant) {
     const chosen = lift.exercise.variants.find(({ id }) => id === variant.chosen);
     words.push(

@@ -1,6 +1,18 @@
 export type { Client, ClientSet } from './Client.ts';
-export type { FixedWarmUpSet, LiftIntent, LiftOverrules, SessionIntent } from './Intent.ts';
 export type {
+  ChainIntent,
+  ChosenOverrule,
+  FixedWarmUpSet,
+  JoinIntent,
+  LiftIntent,
+  LiftOverrules,
+  MusclesIntent,
+  SessionIntent,
+} from './Intent.ts';
+export type { JoinedLift, PairEffect } from './JoinedLifts.ts';
+export type { LiftFatigue } from './LiftFatigue.ts';
+export type {
+  ChosenFor,
   FindingLift,
   LeftOutLift,
   LiftBasis,
@@ -14,6 +26,7 @@ export type {
 } from './LiftPlan.ts';
 export type { Lift, NoLift } from './liftOf.ts';
 export type { GymStation, PlanGym } from './PlanGym.ts';
+export type { PlannedChain } from './PlannedChain.ts';
 export type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
 export { planSession, type SessionQuestion } from './planSession.ts';
 export { printSheet } from './printSheet.ts';
@@ -32,13 +45,16 @@ export type {
   AskFirstSheet,
   SessionSheet,
   SheetCaution,
+  SheetChain,
   SheetFinding,
+  SheetJoin,
   SheetLeftOut,
   SheetLift,
   SheetLimit,
   SheetLoad,
   SheetNext,
   SheetSet,
+  SheetStage,
   SheetStep,
   TooShortSheet,
 } from './Sheet.ts';

@@ -1,13 +1,15 @@
 import type { MuscleId } from '../anatomy/index.ts';
-import { freshCapacity, restCapacity } from '../capacity/index.ts';
+import type { CapacityState } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
-import type { LiftPlan } from './LiftPlan.ts';
+import { fatigueFor, restSession, type SessionFatigue } from './LiftFatigue.ts';
+import type { LeftOutLift, LiftPlan, Refusal } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
 import type { KeptLift } from './limit/LiftPieces.ts';
+import { type ChainedExercise, loweringsLeft } from './loweringsLeft.ts';
 import { minutesOf } from './minutesOf.ts';
-import type { LiftPlanner } from './planLift.ts';
+import type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
 import type { SessionMinutes, TimelineItem } from './SessionPlan.ts';
 import type { SettledLift, UnsettledLift } from './settleLift.ts';
 import { timelineOf } from './timelineOf.ts';
@@ -31,7 +33,7 @@ export interface LaidOut {
 
 /**
  * The lifts of a session one after the other, each from the state in which those before it leave
- * the muscles.
+ * the muscles; two that are joined in rounds.
  *
  * @param kept what a time limit leaves of them; all of it when left out.
  */
@@ -41,42 +43,104 @@ export function layOut(
   kept?: readonly KeptLift[],
 ): LaidOut {
   const { client, gym, date, limits, changeSeconds } = question;
-  const warm = new Set<MuscleId>();
-  let state = freshCapacity();
-  let isFirst = true;
-  const lifts = question.lifts.map((wanted, place): LiftPlan => {
-    if (wanted.kind === 'unsettled') {
-      const { intent, reason, message } = wanted;
-      return { kind: 'left-out', intent, reason, message, exchanges: [] };
+  const lifts: LiftPlan[] = [];
+  let warm: ReadonlySet<MuscleId> = new Set();
+  let fatigue: SessionFatigue = new Map();
+  for (;;) {
+    const place = lifts.length;
+    const wanted = wantedAt(question, place, kept);
+    if (wanted === undefined) break;
+    if (wanted.kind === 'left-out') {
+      lifts.push(wanted);
+      continue;
     }
-    const left = kept?.find(({ lift }) => lift === place);
-    if (kept && !left) return noTime(wanted.lift);
-    const { plan, end } = planOne({
-      ...wanted,
-      lift: left ? withSets(wanted.lift, left.sets) : wanted.lift,
-      skipSteps: left?.skipSteps ?? 0,
+    const rested = warm.size === 0 ? fatigue : restSession(fatigue, changeSeconds);
+    const ask = ({ kind: _, ...one }: KeptWanted): LiftQuestion => ({
+      ...one,
       client,
       gym,
       date,
-      limits,
-      start: isFirst ? state : restCapacity(state, changeSeconds),
+      limits: loweringsLeft(limits, one.lift.exercise, lifts.flatMap(chainOf)),
+      start: fatigueFor(one.lift.exercise.id, rested),
       warm,
     });
-    if (plan.kind === 'left-out') return plan;
-    isFirst = false;
-    for (const id of Object.keys(wanted.lift.shares) as MuscleId[]) warm.add(id);
-    state = end;
-    return plan;
-  });
+    const next = wantedAt(question, place + 1, kept);
+    const { second, ...first } = planOne(withJoined(ask(wanted), next, ask));
+    const block = second ? [first, second] : [first];
+    lifts.push(...block.map(({ plan }) => plan));
+    const done = block.filter(({ plan }) => plan.kind !== 'left-out');
+    if (done.length === 0) continue;
+    warm = new Set([...warm, ...done.flatMap(musclesOf)]);
+    const after = restSession(rested, secondsOf(block));
+    fatigue = new Map([...after, ...done.flatMap(({ plan, end }) => endOf(plan, end))]);
+  }
   const timeline = timelineOf(lifts, changeSeconds);
   return { lifts, timeline, minutes: minutesOf(timeline) };
 }
 
-function withSets(lift: Lift, sets: number): Lift {
-  return { ...lift, intent: { ...lift.intent, sets } };
+/** A lift that is to be planned, with what a time limit leaves of it. */
+type KeptWanted = SettledLift & Pick<LiftQuestion, 'skipSteps' | 'skipChain'>;
+
+function wantedAt(
+  { lifts }: LayOutQuestion,
+  place: number,
+  kept: readonly KeptLift[] | undefined,
+): KeptWanted | LeftOutLift | undefined {
+  const wanted = lifts[place];
+  if (wanted === undefined) return undefined;
+  if (wanted.kind === 'unsettled') {
+    const { intent, reason, message } = wanted;
+    return { kind: 'left-out', intent, reason, message, exchanges: [] };
+  }
+  const left = kept?.find(({ lift }) => lift === place);
+  if (kept && !left) return noTime(wanted.lift);
+  const lift = left
+    ? { ...wanted.lift, intent: { ...wanted.lift.intent, sets: left.sets } }
+    : wanted.lift;
+  const { skipSteps = 0, skipChain = false } = left ?? {};
+  return { ...wanted, lift, skipSteps, skipChain };
 }
 
-function noTime({ intent, exercise }: Lift): LiftPlan {
+function noTime({ intent, exercise }: Lift): LeftOutLift {
   const message = `There is no time for ${exercise.name} within the minutes given.`;
   return { kind: 'left-out', intent, reason: 'no-time', message, exchanges: [] };
+}
+
+/** With the lift that it is done in rounds with, where it is to be and that one is done. */
+function withJoined(
+  question: LiftQuestion,
+  next: KeptWanted | LeftOutLift | undefined,
+  ask: (one: KeptWanted) => LiftQuestion,
+): LiftQuestion {
+  const how = question.lift.intent.join;
+  if (!how || (next?.kind === 'left-out' && next.reason === 'no-time')) return question;
+  if (next?.kind === 'settled') return { ...question, joined: { how, second: ask(next) } };
+  const message = next
+    ? 'The lift that it was to be joined with is left out.'
+    : 'No lift comes after it that it could be joined with.';
+  const refusal: Refusal = { what: 'join', code: 'session.join-no-second', message };
+  return { ...question, refused: [...question.refused, refusal] };
+}
+
+function chainOf(plan: LiftPlan): readonly ChainedExercise[] {
+  if (plan.kind !== 'planned' || !plan.chain) return [];
+  const { exercise } = plan.lift;
+  return [{ exercise, stages: plan.chain.stages.map(({ stage }) => stage) }];
+}
+
+function musclesOf({ plan }: Pick<PlannedLiftAndState, 'plan'>): readonly MuscleId[] {
+  return plan.kind === 'left-out' ? [] : (Object.keys(plan.lift.shares) as MuscleId[]);
+}
+
+function endOf(plan: LiftPlan, end: CapacityState): readonly [string, CapacityState][] {
+  return plan.kind === 'left-out' ? [] : [[plan.lift.exercise.id, end]];
+}
+
+/** How long a block takes after it was set up. */
+function secondsOf(block: readonly Pick<PlannedLiftAndState, 'plan'>[]): number {
+  const last = timelineOf(
+    block.map(({ plan }) => plan),
+    0,
+  ).at(-1);
+  return last ? last.startSeconds + last.seconds : 0;
 }

@@ -33,16 +33,51 @@ export function liftLines(
     ...wrapped(`${lift.load.loading} (${lift.changeToWork})`, '            '),
     ...lift.sets.map(
       ({ reps, chance }, index) =>
-        `   set ${index + 1}    ${range(reps)}, ${Math.round(chance * 100)}% inside the window`,
+        `   set ${index + 1}    about ${counted(reps)}, ${Math.round(chance * 100)}% inside the window`,
     ),
-    `   rest     ${lift.restSeconds} s between sets`,
+    ...chainLines(lift),
+    ...restLines(lift, number),
     ...wishLines(lift),
     ...lift.notes.flatMap((note) => wrapped(note, '   ')),
   ];
 }
 
+function counted({ low, likely, high, level }: Band): string {
+  return `${likely} reps (${low}–${high} in ${Math.round(level * 10)} of 10)`;
+}
+
 function range({ low, likely, high, level }: Band): string {
-  return `about ${likely} reps (${low}–${high} in ${Math.round(level * 10)} of 10)`;
+  const [from, middle, to] = [low, likely, high].map(Math.round);
+  return `${middle} (${from}–${to} in ${Math.round(level * 10)} of 10)`;
+}
+
+function chainLines({ chain }: SheetLift): readonly string[] {
+  if (!chain) return [];
+  const { stages, needs, notes, notFor } = chain;
+  const said = (words: string) => wrapped(words, '            ');
+  return [
+    ...wrapped('then     the last set goes on past the rep that fails, with the same load:', '   '),
+    ...stages.flatMap(({ words, count, seconds }) =>
+      said(`${words}; ${count ? `about ${range(count)}, ` : ''}about ${range(seconds)} s`),
+    ),
+    ...needs.flatMap((need) => said(`Needed: ${need}`)),
+    ...notes.flatMap(said),
+    ...said(`Not for everybody. It is not planned where: ${notFor.join(' ')}`),
+  ];
+}
+
+function restLines({ join, restSeconds }: SheetLift, number: number): readonly string[] {
+  if (!join) return [`   rest     ${restSeconds} s between sets`];
+  const { place, transitionSeconds, waitSeconds, notes } = join;
+  const onwards = `${transitionSeconds} s, then a set of ${number + 1}`;
+  const back =
+    waitSeconds === undefined
+      ? `one round with ${number - 1}`
+      : `${waitSeconds} s, then the next round with ${number - 1}`;
+  return [
+    `   rest     ${place === 'first' ? onwards : back}`,
+    ...notes.flatMap((note) => wrapped(note, '            ')),
+  ];
 }
 
 function leftOutLines({ name, reason, exchanges }: SheetLeftOut, number: number) {
@@ -59,8 +94,13 @@ function leftOutLines({ name, reason, exchanges }: SheetLeftOut, number: number)
   ];
 }
 
-function wishLines({ fixed, refused }: SheetLift | SheetFinding): readonly string[] {
+function wishLines({
+  chosenFor = [],
+  fixed,
+  refused,
+}: SheetLift | SheetFinding): readonly string[] {
   return [
+    ...chosenFor.flatMap((words) => wrapped(words, '   ')),
     ...fixed.flatMap((words) => wrapped(`fixed    ${words}`, '   ', '            ')),
     ...refused.flatMap((reason) => wrapped(`refused  ${reason}`, '   ', '            ')),
   ];

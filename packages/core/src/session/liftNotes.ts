@@ -18,8 +18,10 @@ export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readon
     repsInReserve === 0 && lift.exercise.atFailureAlone === 'needs-stops'
       ? 'Set the stops or pins and try them before the first hard set.'
       : undefined;
+  const last =
+    plan.chain && repsInReserve > 0 ? 'Only the last set goes until a rep cannot be lifted.' : '';
   return [
-    `${ending} ${alone ?? ''}`.trim(),
+    [ending, last, alone ?? ''].filter((part) => part !== '').join(' '),
     `${reasonWords[plan.reason]} It rests on ${basis.sets} ${basis.sets === 1 ? 'set' : 'sets'}, the last of ${basis.lastDate ?? 'no date'}.`,
     ...passedOverWords(basis.passedOver),
     ...work.doubts.map((doubt) => forecastDoubts[doubt].reason),

@@ -104,7 +104,8 @@ describe('six exercises, three sets each, a minute a set, two minutes between al
   const [one] = session(undefined, { ...pulldown, sets: 3, restSeconds: 120 }).lifts;
   if (one?.kind !== 'planned') throw new Error('not planned');
   const sets = one.sets.map((set) => ({ ...set, reps: minute }));
-  const lift = { ...one, sets, warmUp: { kind: 'none', reason: 'no-loads', message: '' } } as never;
+  const warmUp = { kind: 'none', reason: 'work-load-not-reachable', message: '' } as const;
+  const lift = { ...one, sets, warmUp };
   const minutes = minutesOf(
     timelineOf(
       Array.from({ length: 6 }, () => lift),

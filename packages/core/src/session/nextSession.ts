@@ -3,7 +3,7 @@ import { readiness } from '../recovery/readiness.ts';
 import type { TrainedSets, TrainingStatus } from '../recovery/TrainedSets.ts';
 import type { Client } from './Client.ts';
 import type { SessionIntent } from './Intent.ts';
-import type { LiftPlan, Refusal } from './LiftPlan.ts';
+import type { LiftPlan, PlannedLift, Refusal } from './LiftPlan.ts';
 import { likeSessions } from './likeSessions.ts';
 import type { NextSession, NextTime } from './SessionPlan.ts';
 
@@ -71,12 +71,14 @@ function trainedSets(plan: LiftPlan, client: Client, date: string): readonly Tra
   const familiar = like === undefined ? {} : { likeSessionsDaysAgo: like };
   return plan.kind === 'finding'
     ? [{ exercise, sets: plan.mostTries, repsInReserve: plan.stopWithLeft, ...familiar }]
-    : [
-        {
-          exercise,
-          sets: plan.sets.length,
-          repsInReserve: plan.repsInReserve,
-          ...familiar,
-        },
-      ];
+    : plannedWork(plan).map((work) => ({ exercise, ...work, ...familiar }));
+}
+
+/** The sets of a lift, its last one apart where it goes on past lifting failure. */
+function plannedWork({ sets, repsInReserve, chain }: PlannedLift) {
+  if (!chain) return [{ sets: sets.length, repsInReserve }];
+  return [
+    { sets: sets.length - 1, repsInReserve },
+    { sets: 1, stagesPastFailure: chain.stages.length - 1 },
+  ];
 }

@@ -1,24 +1,15 @@
 import type { MuscleId } from '../anatomy/index.ts';
-import { type CapacityState, capacityFor } from '../capacity/index.ts';
+import { type CapacityState, restCapacity } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
-import { dayNumber } from '../recovery/dayNumber.ts';
 import type { Limits } from '../safety/index.ts';
-import {
-  enduranceCurves,
-  oneRepMaxKg,
-  priorFor,
-  type StrengthPosterior,
-  strengthFrom,
-} from '../strength/index.ts';
-import { secondsPerRep } from '../tempo/index.ts';
 import type { Client } from './Client.ts';
-import { chosenLoad } from './chosenLoad.ts';
-import { findingLift } from './findingLift.ts';
-import type { LiftOverruled, LiftPlan, PlannedLift, Refusal } from './LiftPlan.ts';
-import { type LiftHistory, liftHistory } from './liftHistory.ts';
+import { doSet, type SetDone } from './doSet.ts';
+import type { JoinIntent } from './Intent.ts';
+import { knownLift, type LoadedLift, loadedLift, plannedLift } from './knownLift.ts';
+import { type LiftFatigue, together } from './LiftFatigue.ts';
+import type { ChosenFor, LiftOverruled, LiftPlan, Refusal } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
-import { warmUpFor } from './warmUpFor.ts';
-import { workSets } from './workSets.ts';
+import { planJoined } from './planJoined.ts';
 
 /** One lift, for whom and where, and the muscles as the lifts before it leave them. */
 export interface LiftQuestion {
@@ -26,95 +17,62 @@ export interface LiftQuestion {
   /** What was overruled of its intent, and what was refused. */
   readonly overruled: LiftOverruled;
   readonly refused: readonly Refusal[];
+  readonly chosenFor?: ChosenFor;
   /** How many of the lightest warm-up sets a time limit takes. */
   readonly skipSteps: number;
+  /** A time limit takes the part of the last set past lifting failure. */
+  readonly skipChain: boolean;
   readonly client: Client;
   readonly gym: Gym;
   readonly date: string;
   readonly limits: Limits;
-  /** State of the muscles when the lift begins. */
-  readonly start: CapacityState;
+  /** What the muscles have lost when the lift begins. */
+  readonly start: LiftFatigue;
   /** Muscles that earlier lifts of the session have worked. */
   readonly warm: ReadonlySet<MuscleId>;
+  /** The lift that this one is done in rounds with. */
+  readonly joined?: { readonly how: JoinIntent; readonly second: LiftQuestion };
 }
 
-/** A planned lift, and the muscles after it. */
+/** A planned lift, and what its own sets have left of its muscles. */
 export interface PlannedLiftAndState {
   readonly plan: LiftPlan;
   readonly end: CapacityState;
+  /** The same of the lift that it is done in rounds with. */
+  readonly second?: Omit<PlannedLiftAndState, 'second'>;
 }
 
-/** Plans one lift of a session. */
+/** Plans one lift of a session, or two that are done in rounds. */
 export type LiftPlanner = (question: LiftQuestion) => PlannedLiftAndState;
 
 /**
  * One lift of a session: its load by what the sets say or by what somebody has fixed, its ramp and
- * its work sets, or the way to find a load when nothing is known. The muscles' state goes in and
- * comes out.
+ * its work sets, or the way to find a load when nothing is known; or two lifts done in rounds. The
+ * muscles' state goes in and comes out.
  */
 export function planLift(question: LiftQuestion): PlannedLiftAndState {
-  const { lift, client, gym, date, start } = question;
-  const history = liftHistory(lift, client, gym, date);
-  const posterior = strengthFrom({
-    sets: history.sets,
-    prior: priorFor(enduranceCurves[lift.exercise.endurance]),
-    today: dayNumber(date),
-  });
-  return posterior.kind === 'nothing-known'
-    ? { plan: findingLift(question, basisOf(history)), end: start }
-    : planKnown(question, history, posterior);
+  const { start, joined } = question;
+  if (joined) return planJoined(question, joined, planLift);
+  const known = knownLift(question);
+  if (known.kind !== 'known') return { plan: known, end: start.own };
+  const loaded = loadedLift(known, together(start.own, start.carried));
+  if (loaded.kind !== 'loaded') return { plan: loaded, end: start.own };
+  return straightSets(loaded, question);
 }
 
-function planKnown(
-  question: LiftQuestion,
-  history: LiftHistory,
-  posterior: StrengthPosterior,
-): PlannedLiftAndState {
-  const { lift, client, limits, start, warm, skipSteps } = question;
-  const pace = secondsPerRep(lift.intent.tempo);
-  const repsInReserve = limits.repsInReserve.atLeast;
-  const conditions = { lift, posterior, secondsPerRep: pace, repsInReserve };
-  const load = chosenLoad(
-    {
-      ...conditions,
-      capacity: capacityFor(start, lift.shares),
-      intensityCap: limits.intensityCap?.share ?? 1,
-    },
-    limits,
-  );
-  if (load.kind === 'none') {
-    const { message } = load;
-    const reason = 'no-load-for-window';
-    return {
-      plan: { kind: 'left-out', intent: lift.intent, reason, message, exchanges: [] },
-      end: start,
-    };
+/** The sets of a lift one after the other. */
+function straightSets(loaded: LoadedLift, { lift, start }: LiftQuestion): PlannedLiftAndState {
+  const { intent } = lift;
+  const sets: SetDone[] = [];
+  let { own, carried } = start;
+  for (let set = 0; set < intent.sets; set += 1) {
+    if (set > 0) {
+      own = restCapacity(own, intent.restSeconds);
+      carried = restCapacity(carried, intent.restSeconds);
+    }
+    const done = doSet(loaded, { own, carried }, set + 1 === intent.sets);
+    sets.push(done);
+    own = done.own;
   }
-  const { work, lighter, heavier } = load;
-  const { experience } = client;
-  const ramp = warmUpFor({ lift, work, experience, start, warm, skipSteps });
-  const { sets, end } = workSets({ ...conditions, work, start });
-  const plan: PlannedLift = {
-    kind: 'planned',
-    lift,
-    secondsPerRep: pace,
-    ...(limits.estimatedMaxima.kind === 'allowed' && {
-      oneRepMaxKg: oneRepMaxKg(posterior, 0.8, 'today'),
-    }),
-    repsInReserve,
-    work,
-    reason: load.reason,
-    ...(lighter && { lighter }),
-    ...(heavier && { heavier }),
-    warmUp: ramp.warmUp,
-    sets,
-    basis: basisOf(history),
-    overruled: { ...question.overruled, ...load.overruled, ...ramp.overruled },
-    refused: [...question.refused, ...load.refused, ...ramp.refused],
-  };
-  return { plan, end };
-}
-
-function basisOf({ sets, lastDate, passedOver }: LiftHistory) {
-  return { sets: sets.length, ...(lastDate !== undefined && { lastDate }), passedOver };
+  return { plan: plannedLift(loaded, sets), end: own };
 }

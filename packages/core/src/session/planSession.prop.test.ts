@@ -15,8 +15,47 @@ const tempo = fc.record({
 const pairs = exercises.flatMap((exercise) =>
   gym.equipment.map((equipment) => ({ exercise: exercise.id, equipment: equipment.id })),
 );
+const stage = fc.constantFrom(
+  { kind: 'hold', at: 'middle', maxSeconds: 20 } as const,
+  { kind: 'lower', secondsEach: 5, maxLowerings: 3 } as const,
+  { kind: 'lighter', loadShare: 0.8 } as const,
+  { kind: 'pause', seconds: 15 } as const,
+  { kind: 'assisted', reps: 1 } as const,
+  { kind: 'part-range', maxReps: 4 } as const,
+);
+const kilograms = fc
+  .integer({ min: -10, max: 120 })
+  .map((value) => ({ value, unit: 'kg' as const }));
+const overrules = fc.record(
+  {
+    variant: fc.constantFrom('usual', 'neutral-grip', 'upside-down'),
+    load: kilograms,
+    sets: fc.integer({ min: 0, max: 5 }),
+    restSeconds: fc.integer({ min: -10, max: 400 }),
+    warmUp: fc.array(fc.record({ load: kilograms, reps: fc.integer({ min: 0, max: 12 }) }), {
+      maxLength: 3,
+    }),
+  },
+  { requiredKeys: [] },
+);
+const wishes = fc.record(
+  {
+    overrules,
+    join: fc.record({
+      kind: fc.constantFrom('pair' as const, 'in-turn' as const),
+      transitionSeconds: fc.integer({ min: 0, max: 120 }),
+    }),
+    chain: fc.record({
+      stages: fc.array(stage, { minLength: 1, maxLength: 3 }),
+      stops: fc.boolean(),
+      switchedOn: fc.boolean(),
+    }),
+  },
+  { requiredKeys: [] },
+);
 const lift = fc
   .record({
+    wishes,
     pair: fc.constantFrom(...pairs),
     fewest: fc.integer({ min: 1, max: 30 }),
     width: fc.integer({ min: 0, max: 10 }),
@@ -24,7 +63,8 @@ const lift = fc
     sets: fc.integer({ min: 1, max: 4 }),
     restSeconds: fc.integer({ min: 0, max: 300 }),
   })
-  .map(({ pair, fewest, width, ...rest }) => ({
+  .map(({ wishes: wanted, pair, fewest, width, ...rest }) => ({
+    ...wanted,
     ...pair,
     ...rest,
     window: { minReps: fewest, maxReps: fewest + width },
@@ -50,12 +90,19 @@ describe('planSession', () => {
         fc.array(lift, { minLength: 1, maxLength: 4 }),
         fc.array(set, { maxLength: 6 }),
         fc.integer({ min: 0, max: 600 }),
-        (lifts, sets, changeSeconds) => {
+        fc.option(fc.integer({ min: 1, max: 60 })),
+        (lifts, sets, changeSeconds, minutesAtMost) => {
           const known = {
             ...client,
             sets: [...sets.filter((one) => one.reps > 0 || one.end.kind === 'failure')],
           };
-          const intent = { date: '2027-03-15', unit: 'kg', lifts, changeSeconds } as const;
+          const intent = {
+            date: '2027-03-15',
+            unit: 'kg',
+            lifts,
+            changeSeconds,
+            ...(minutesAtMost !== null && { minutesAtMost }),
+          } as const;
           const plan = planSession({ client: known, gym, intent });
           const sheet = JSON.stringify(sessionSheet(plan));
           expect(sheet).not.toMatch(/NaN|null|undefined|Infinity/);

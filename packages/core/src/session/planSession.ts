@@ -1,8 +1,9 @@
 import { cautionsFor, limitsFor, stopRulesFor } from '../safety/index.ts';
 import type { Client } from './Client.ts';
+import { chosenLifts } from './chosenLifts.ts';
 import { exchangesFor } from './exchangesFor.ts';
-import type { SessionIntent } from './Intent.ts';
-import type { LiftPlan } from './LiftPlan.ts';
+import type { LiftIntent, SessionIntent } from './Intent.ts';
+import type { LiftPlan, PlannedLift } from './LiftPlan.ts';
 import { type LaidOut, layOut } from './layOut.ts';
 import { fitLimit } from './limit/fitLimit.ts';
 import { nextSession } from './nextSession.ts';
@@ -25,9 +26,13 @@ export interface SessionQuestion {
  * the fatigue of everything before it; the time it takes; when the same muscles are ready again;
  * the cautions and stop rules that apply.
  *
- * A lift without history gets a way to find its load. A lift that cannot be done here, or that
+ * Lifts are those that the intent names, then those chosen for the muscles that it names, as few as
+ * have each as a prime mover. A lift without history gets a way to find its load. A lift that cannot be done here, or that
  * this person's limits keep out, is named with the reason and what to do instead. Where somebody
  * has to be asked before any training, there is no session but the question (`ask-first`).
+ *
+ * Two lifts may be done in rounds (`join`), and a last set may go on past lifting failure (`chain`):
+ * what speaks against it is named, and the lifts or the set stay ordinary ones.
  *
  * What somebody has fixed (`overrules`) is taken as it is, marked with what would have been chosen,
  * and the rest follows; what the gym or the limits rule out is refused with the reason. Under
@@ -45,9 +50,9 @@ export function planSession(
 ): SessionPlan {
   const { date, unit, changeSeconds, minutesAtMost } = intent;
   const context = { intensity: 'vigorous', alone: client.alone, date } as const;
-  const cautions = cautionsFor(client.health, context);
-  const limits = limitsFor(client.health, context);
+  const limits = limitsFor(client.health, { ...context, loweringHeavy: intent.lifts.some(lowers) });
   const head = { clientName: client.name, date };
+  const cautions = cautionsFor(client.health, context);
   if (limits.training.kind !== 'allowed') {
     return {
       kind: 'ask-first',
@@ -57,8 +62,9 @@ export function planSession(
       cautions,
     };
   }
-  const lifts = intent.lifts.map((wanted) => settleLift(wanted, gym, client, limits));
-  const wanted = { lifts, client, gym, date, limits, changeSeconds };
+  const named = intent.lifts.map((wanted) => settleLift(wanted, gym, client, limits));
+  const chosen = chosenLifts(intent, named, client, gym, limits);
+  const wanted = { lifts: [...named, ...chosen.lifts], client, gym, date, limits, changeSeconds };
   const whole = layOut(wanted, planOne);
   const fit = fitLimit(whole, minutesAtMost ?? Number.POSITIVE_INFINITY, (kept) =>
     layOut(wanted, planOne, kept),
@@ -67,6 +73,7 @@ export function planSession(
     return tooShort(head, minutesAtMost ?? 0, fit.leastMinutes, cautions);
   const { laidOut, dropped } = fit;
   const { next, refused } = nextSession(laidOut.lifts, client, intent);
+  const loweringHeavy = laidOut.lifts.some((plan) => plan.kind === 'planned' && lowersPast(plan));
   return {
     kind: 'session',
     ...head,
@@ -78,8 +85,8 @@ export function planSession(
       limit: { minutesAtMost, without: whole.minutes, dropped },
     }),
     ...(next && { next }),
-    refused,
-    cautions,
+    refused: [...chosen.refused, ...refused],
+    cautions: cautionsFor(client.health, { ...context, loweringHeavy }),
     stopRules: stopRulesFor(client.health),
   };
 }
@@ -108,4 +115,12 @@ function tooShort(
 ): SessionPlan {
   const message = `No useful part of this session fits into ${minutesAtMost} minutes: the shortest takes ${Math.ceil(leastMinutes)}. Allow more time, shorten the time between exercises, or fix less.`;
   return { kind: 'too-short', ...head, minutesAtMost, leastMinutes, message, cautions };
+}
+
+function lowers({ chain }: LiftIntent): boolean {
+  return chain?.stages.some(({ kind }) => kind === 'lower') ?? false;
+}
+
+function lowersPast({ chain }: PlannedLift): boolean {
+  return chain?.stages.some(({ stage }) => stage.kind === 'lower') ?? false;
 }

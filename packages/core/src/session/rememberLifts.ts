@@ -5,8 +5,8 @@ import { type LiftPlanner, type LiftQuestion, planLift } from './planLift.ts';
  * plan again at every change: only the lifts that a change touches are worked out.
  *
  * A lift is asked about anew when anything differs that its plan follows from: what is wanted, the
- * equipment and how it is used, the lift's own sets, experience, limits, day, and the state in which
- * the lifts before it leave the muscles.
+ * equipment and how it is used, the lift's own sets, experience, whether alone, limits, day, the state
+ * in which the lifts before it leave the muscles, and the lift that it is done in rounds with.
  *
  * @param most answers that are kept; the one longest unused is forgotten first.
  * @param planOne who works an answer out.
@@ -46,13 +46,15 @@ export function rememberLifts(most = 64, planOne: LiftPlanner = planLift): LiftP
 
 function keyOf(question: LiftQuestion): string {
   const { lift, client, gym, date, limits, start, warm, overruled, refused, skipSteps } = question;
+  const { joined, skipChain, chosenFor } = question;
   const { intent, exercise, equipment } = lift;
   const sets = client.sets.filter(
     (set) => set.exercise === exercise.id && set.equipment === equipment.id,
   );
-  const { bodyWeight, experience } = client;
-  const person = { bodyWeight, experience, sets, limits };
+  const { bodyWeight, experience, alone } = client;
+  const person = { bodyWeight, experience, alone, sets, limits };
   const place = { equipment, plates: gym.plates };
-  const wishes = { intent, overruled, refused, skipSteps };
-  return JSON.stringify([wishes, exercise, place, person, date, start, [...warm]]);
+  const wishes = { intent, overruled, refused, skipSteps, skipChain, chosenFor };
+  const beside = joined ? [joined.how, keyOf(joined.second)] : [];
+  return JSON.stringify([wishes, exercise, place, person, date, start, [...warm], beside]);
 }

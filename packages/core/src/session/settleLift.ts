@@ -2,7 +2,7 @@ import type { Gym } from '../equipment/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import type { LiftIntent } from './Intent.ts';
-import type { LiftOverruled, Refusal } from './LiftPlan.ts';
+import type { ChosenFor, LiftOverruled, Refusal } from './LiftPlan.ts';
 import { liftLimits } from './liftLimits.ts';
 import { type Lift, liftOf, type NoLift } from './liftOf.ts';
 
@@ -12,6 +12,7 @@ export interface SettledLift {
   readonly lift: Lift;
   readonly overruled: LiftOverruled;
   readonly refused: readonly Refusal[];
+  readonly chosenFor?: ChosenFor;
 }
 
 /** A lift that cannot be done here, or by this person. */

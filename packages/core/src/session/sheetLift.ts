@@ -9,6 +9,8 @@ import { liftNotes } from './liftNotes.ts';
 import type { Lift } from './liftOf.ts';
 import { countedWords, handlingWords, loadingWords } from './loadingWords.ts';
 import type { SheetFinding, SheetLeftOut, SheetLift, SheetLoad } from './Sheet.ts';
+import { sheetChain } from './sheetChain.ts';
+import { sheetJoin } from './sheetJoin.ts';
 
 /** A lift of a plan as it stands on the sheet. */
 export function sheetLift(
@@ -28,6 +30,8 @@ function plannedOf(plan: PlannedLift, unit: Unit, locale: string): SheetLift {
     ...warmUpOf(plan, unit, locale),
     sets: plan.sets.map(({ reps, seconds, chance }) => ({ reps, seconds, chance })),
     restSeconds: plan.lift.intent.restSeconds,
+    ...(plan.join && { join: sheetJoin(plan.join, unit, locale) }),
+    ...(plan.chain && { chain: sheetChain(plan.chain) }),
     ...wishesOf(plan, unit, locale),
     notes: liftNotes(plan, unit, locale),
   };
@@ -81,6 +85,7 @@ function nameOf(id: string): string {
 
 function wishesOf(plan: PlannedLift | FindingLift, unit: Unit, locale: string) {
   return {
+    ...(plan.chosenFor && { chosenFor: plan.chosenFor.reasons }),
     fixed: fixedWords(plan, unit, locale),
     refused: plan.refused.map(({ message }) => message),
   };

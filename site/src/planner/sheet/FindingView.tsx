@@ -30,7 +30,7 @@ export function FindingView({ number, plan, sheet, unit }: FindingViewProps) {
         <strong>
           {words.lift.find(windowWords(sheet.window))}: {sheet.count}.
         </strong>{' '}
-        {[...sheet.notes, ...sheet.fixed, ...sheet.refused].join(' ')}
+        {[...(sheet.chosenFor ?? []), ...sheet.notes, ...sheet.fixed, ...sheet.refused].join(' ')}
       </p>
       <ol class="steps">
         <TryStep name={`${words.lift.try} 1`} plan={plan}>

@@ -3,6 +3,7 @@ import { words } from '../words.ts';
 import { LiftHead } from './LiftHead.tsx';
 import { LoadView } from './LoadView.tsx';
 import { numberAndUnit } from './numberAndUnit.ts';
+import { PastFailure } from './PastFailure.tsx';
 import { Steps } from './Steps.tsx';
 import { Why } from './Why.tsx';
 import { windowWords } from './windowWords.ts';
@@ -19,7 +20,13 @@ export function PlannedView({ number, plan, sheet, most }: PlannedViewProps) {
   const { mark, number: value, unit } = numberAndUnit(sheet.load.words);
   const window = windowWords(sheet.window);
   const [ending, ...notes] = sheet.notes;
-  const reasons = [...sheet.fixed, ...sheet.refused, ...notes];
+  const reasons = [
+    ...(sheet.chosenFor ?? []),
+    ...sheet.fixed,
+    ...sheet.refused,
+    ...(sheet.join?.notes ?? []),
+    ...notes,
+  ];
   return (
     <article class="lift">
       <LiftHead number={number} name={sheet.name} on={sheet.equipment} />
@@ -33,6 +40,7 @@ export function PlannedView({ number, plan, sheet, most }: PlannedViewProps) {
         {ending}
       </p>
       <Steps plan={plan} sheet={sheet} most={most} />
+      {sheet.chain && <PastFailure chain={sheet.chain} />}
       <Why load={`${mark}${value} ${unit}`} reasons={reasons} />
     </article>
   );

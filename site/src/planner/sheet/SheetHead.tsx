@@ -25,6 +25,13 @@ export function SheetHead({ plan, gymName }: SheetHeadProps) {
         </p>
       </div>
       {plan.kind === 'session' && <SessionMinutes plan={plan} />}
+      {plan.kind === 'session' && plan.refused.length > 0 && (
+        <ul class="soft">
+          {plan.refused.map(({ message }) => (
+            <li key={message}>{message}</li>
+          ))}
+        </ul>
+      )}
       {plan.kind === 'session' && plan.limit && <LeftOutForTime limit={plan.limit} />}
       {plan.kind === 'ask-first' && <AskFirst plan={plan} />}
       {plan.kind === 'too-short' && <TooLittleTime message={plan.message} />}

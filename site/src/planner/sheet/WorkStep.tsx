@@ -5,6 +5,15 @@ import { RepRuler } from './RepRuler.tsx';
 import { WriteIn } from './WriteIn.tsx';
 import { windowWords } from './windowWords.ts';
 
+/** What comes after a set: its rest, or the other lift of a round. */
+function restAfter({ join, restSeconds }: SheetLift, isLast: boolean): string {
+  if (join?.place === 'first') return words.lift.onTo(durationWords(join.transitionSeconds));
+  if (isLast) return '';
+  return join?.waitSeconds === undefined
+    ? words.lift.rest(durationWords(restSeconds))
+    : words.lift.nextRound(durationWords(join.waitSeconds));
+}
+
 interface WorkStepProps {
   readonly number: number;
   readonly set: SheetSet;
@@ -44,7 +53,7 @@ export function WorkStep({ number, set, lift, isOneSided, most }: WorkStepProps)
         </p>
         <WriteIn />
       </div>
-      <p class="step-rest">{isLast ? '' : words.lift.rest(durationWords(lift.restSeconds))}</p>
+      <p class="step-rest">{restAfter(lift, isLast)}</p>
     </li>
   );
 }

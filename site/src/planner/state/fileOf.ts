@@ -27,6 +27,11 @@ const numbers: ReadonlySet<string> = new Set([
   'restSeconds',
   'changeSeconds',
   'minutesAtMost',
+  'transitionSeconds',
+  'maxSeconds',
+  'secondsEach',
+  'maxLowerings',
+  'loadShare',
   'shortNights',
 ]);
 

@@ -11,6 +11,8 @@ export interface LiftPieces {
   readonly leanSets: number;
   /** Each further set with the rest before it, in order. */
   readonly furtherSets: readonly number[];
+  /** What goes on past lifting failure in its last set; 0 where nothing does. */
+  readonly chainSeconds: number;
   /** Each warm-up set that may go, the lightest first. */
   readonly lightSteps: readonly number[];
   /** Somebody has fixed something in it, so it stays. */
@@ -24,4 +26,6 @@ export interface KeptLift {
   readonly sets: number;
   /** How many of its lightest warm-up sets go. */
   readonly skipSteps: number;
+  /** Its last set ends at lifting failure. */
+  readonly skipChain: boolean;
 }

@@ -31,6 +31,15 @@ export function droppedThings(
       }));
     })
     .sort((a, b) => b.step - a.step);
+  const chains = staying
+    .filter(({ lift, chainSeconds }) => chainSeconds > 0 && keptAt(lift)?.skipChain)
+    .map((piece) => ({
+      kind: 'chain' as const,
+      lift: piece.lift,
+      step: 0,
+      minutesSaved: piece.chainSeconds / 60,
+      message: `Going on past failure in ${piece.exercise.name}: it costs recovery and was not seen to build more.`,
+    }));
   const gone = pieces
     .filter(({ lift }) => keptAt(lift) === undefined)
     .map((piece) => ({
@@ -45,7 +54,7 @@ export function droppedThings(
     }))
     .sort((a, b) => a.loss - b.loss)
     .map(({ dropped }) => dropped);
-  return [...steps, ...sets, ...gone];
+  return [...steps, ...chains, ...sets, ...gone];
 }
 
 function whyNot({ exercise }: LiftPieces, staying: readonly LiftPieces[]): string {
@@ -60,6 +69,9 @@ function whyNot({ exercise }: LiftPieces, staying: readonly LiftPieces[]): strin
     : 'what stays is worth more in the time there is.';
 }
 
-function secondsOf({ leanSeconds, furtherSets, lightSteps }: LiftPieces): number {
-  return [...furtherSets, ...lightSteps].reduce((sum, seconds) => sum + seconds, leanSeconds);
+function secondsOf({ leanSeconds, furtherSets, lightSteps, chainSeconds }: LiftPieces): number {
+  return [...furtherSets, ...lightSteps, chainSeconds].reduce(
+    (sum, seconds) => sum + seconds,
+    leanSeconds,
+  );
 }

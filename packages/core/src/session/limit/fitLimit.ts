@@ -49,6 +49,7 @@ function shortest(
     lift,
     sets: leanSets,
     skipSteps: lightSteps.length,
+    skipChain: true,
   });
   const staying = pieces.filter(({ stays }) => stays);
   const alone = pieces

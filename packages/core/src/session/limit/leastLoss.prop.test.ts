@@ -10,6 +10,7 @@ const lift = fc.record({
   leanSeconds: seconds,
   leanSets: fc.constantFrom(1, 1, 1, 2),
   furtherSets: fc.array(seconds, { maxLength: 2 }),
+  chainSeconds: fc.constantFrom(0, 0, 40),
   lightSteps: fc.array(seconds, { maxLength: 2 }),
   stays: fc.constantFrom(false, false, false, true),
 });
@@ -26,7 +27,11 @@ function everyChoice(pieces: readonly LiftPieces[]): readonly (readonly KeptLift
         .flatMap((_, sets) =>
           piece.lightSteps
             .concat(0)
-            .map((__, skipSteps) => [{ lift: piece.lift, sets: piece.leanSets + sets, skipSteps }]),
+            .flatMap((__, skipSteps) =>
+              (piece.chainSeconds > 0 ? [false, true] : [false]).map((skipChain) => [
+                { lift: piece.lift, sets: piece.leanSets + sets, skipSteps, skipChain },
+              ]),
+            ),
         );
       const all: readonly (readonly KeptLift[])[] = piece.stays ? ways : [[], ...ways];
       return found.flatMap((kept) => all.map((way) => [...kept, ...way]));
@@ -36,12 +41,12 @@ function everyChoice(pieces: readonly LiftPieces[]): readonly (readonly KeptLift
 }
 
 function secondsOf(pieces: readonly LiftPieces[], kept: readonly KeptLift[]): number {
-  return kept.reduce((sum, { lift: at, sets, skipSteps }) => {
+  return kept.reduce((sum, { lift: at, sets, skipSteps, skipChain }) => {
     const piece = pieces[at] as LiftPieces;
     const further = piece.furtherSets.slice(0, sets - piece.leanSets);
     return [...further, ...piece.lightSteps.slice(skipSteps)].reduce(
       (total, one) => total + one,
-      sum + piece.leanSeconds,
+      sum + piece.leanSeconds + (skipChain ? 0 : piece.chainSeconds),
     );
   }, 0);
 }
@@ -52,6 +57,8 @@ function useful(pieces: readonly LiftPieces[], kept: readonly KeptLift[]) {
   return [
     worth(kept.map((one) => ({ exercise: exercise(one), sets: 1 }))),
     worth(kept.map((one) => ({ exercise: exercise(one), sets: one.sets }))),
+    kept.filter(({ lift: at, skipChain }) => (pieces[at]?.chainSeconds ?? 0) > 0 && !skipChain)
+      .length,
     kept.reduce(
       (sum, { lift: at, skipSteps }) => sum + (pieces[at]?.lightSteps.length ?? 0) - skipSteps,
       0,
@@ -103,6 +110,7 @@ describe('leastLoss', () => {
           lift: at,
           sets: leanSets,
           skipSteps: lightSteps.length,
+          skipChain: true,
         });
         for (const piece of kept.length > 0 ? dropped : []) {
           const others = kept.map(({ lift: at }) => lean(pieces[at] as LiftPieces));

@@ -9,11 +9,12 @@ import { type Item, mostValue } from './mostValue.ts';
  * In this order, and nothing of a later kind as long as giving up all of the earlier kinds is
  * enough:
  * 1. light warm-up sets of lifts after the first, since the body is warm by then; as few as will do;
- * 2. work sets after a lift's first, since the first gives most of what sets give (`setValue`);
- * 3. whole lifts, those first whose muscles other lifts train as well.
+ * 2. what goes on past lifting failure, since it costs recovery and was not seen to build more;
+ * 3. work sets after a lift's first, since the first gives most of what sets give (`setValue`);
+ * 4. whole lifts, those first whose muscles other lifts train as well.
  *
  * So first the lifts are chosen that are worth most with one set each, then their further sets, then
- * their warm-up sets, each exactly. The last lift stays, and so does what somebody has fixed.
+ * what goes on past failure, then their warm-up sets, each exactly. The last lift stays, and so does what somebody has fixed.
  *
  * @returns the kept lifts in order; undefined when nothing useful fits.
  */
@@ -35,14 +36,23 @@ export function leastLoss(
   );
   const withSets = further.reduce((sum, item, at) => sum + item.seconds(sets?.[at] ?? 0), lean);
   const light = kept.map(({ lightSteps }) => inOrder(lightSteps.toReversed()));
-  const steps = mostValue(light, seconds - withSets, (parts) =>
-    parts.reduce((sum, part) => sum + part, 0),
+  const past = kept.map(({ chainSeconds }) => inOrder(chainSeconds > 0 ? [chainSeconds] : []));
+  const chains = mostValue(past, seconds - withSets, count);
+  const withChains = past.reduce(
+    (sum, item, at) => sum + item.seconds(chains?.[at] ?? 0),
+    withSets,
   );
-  return kept.map(({ lift, leanSets, lightSteps }, at) => ({
+  const steps = mostValue(light, seconds - withChains, count);
+  return kept.map(({ lift, leanSets, lightSteps, chainSeconds }, at) => ({
     lift,
     sets: leanSets + (sets?.[at] ?? 0),
     skipSteps: lightSteps.length - (steps?.[at] ?? 0),
+    skipChain: chainSeconds > 0 && chains?.[at] === 0,
   }));
+}
+
+function count(parts: readonly number[]): number {
+  return parts.reduce((sum, part) => sum + part, 0);
 }
 
 /** A lift is there with its least or not at all. */

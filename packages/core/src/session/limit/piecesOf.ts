@@ -17,13 +17,20 @@ export function piecesOf(
       items
         .filter((item) => item.kind === kind && item.step === step)
         .reduce((sum, { seconds }) => sum + seconds, 0);
+    const chainSeconds = plan.kind === 'planned' ? (plan.chain?.addedSeconds ?? 0) : 0;
     const isFree = plan.kind === 'planned' && intent.overrules?.sets === undefined;
     const furtherSets = isFree
-      ? plan.sets.slice(1).map((_, at) => of('rest', at) + of('work', at + 1))
+      ? plan.sets.slice(1).map((_, at) => {
+          const past = at + 2 === plan.sets.length ? chainSeconds : 0;
+          return of('rest', at) + of('work', at + 1) - past;
+        })
       : [];
     const light = lift === first ? 0 : lightSteps(plan);
     const steps = Array.from({ length: light }, (_, step) => of('warm-up', step));
-    const droppable = [...furtherSets, ...steps].reduce((sum, seconds) => sum + seconds, 0);
+    const droppable = [...furtherSets, ...steps, chainSeconds].reduce(
+      (sum, seconds) => sum + seconds,
+      0,
+    );
     return [
       {
         lift,
@@ -31,6 +38,7 @@ export function piecesOf(
         leanSeconds: whole - droppable,
         leanSets: isFree ? 1 : intent.sets,
         furtherSets,
+        chainSeconds,
         lightSteps: steps,
         stays: intent.overrules !== undefined && Object.keys(intent.overrules).length > 0,
       },

@@ -1,0 +1,108 @@
+import { applyVariant, muscles as every, findExercise, type MuscleId } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
+import type { Limits } from '../safety/index.ts';
+import type { Client } from './Client.ts';
+import { type ChosenExercise, chooseExercises } from './chooseExercises.ts';
+import type { LiftIntent, MusclesIntent, SessionIntent } from './Intent.ts';
+import type { Refusal } from './LiftPlan.ts';
+import type { PlanGym } from './PlanGym.ts';
+import { type SettledLift, settleLift, type UnsettledLift } from './settleLift.ts';
+import { stationsAt } from './stationsAt.ts';
+
+/** Lifts that were chosen for muscles, and muscles for which there is none. */
+export interface ChosenLifts {
+  readonly lifts: readonly (SettledLift | UnsettledLift)[];
+  readonly refused: readonly Refusal[];
+}
+
+/**
+ * The lifts for the muscles that an intent names, after those that it names itself: what these
+ * move with already is not chosen for again.
+ *
+ * @param named the lifts that the intent names, as they are done.
+ */
+export function chosenLifts(
+  { muscles, lifts }: Pick<SessionIntent, 'muscles' | 'lifts'>,
+  named: readonly (SettledLift | UnsettledLift)[],
+  client: Client,
+  gym: PlanGym,
+  limits: Limits,
+): ChosenLifts {
+  if (!muscles) return { lifts: [], refused: [] };
+  const trained = named.flatMap((one) =>
+    one.kind === 'settled' ? Object.keys(one.lift.exercise.direct) : [],
+  );
+  const wanted = [...new Set(muscles.muscles)].filter((id) => !trained.includes(id));
+  const stations = stationsAt(gym, [...client.sets, ...lifts]);
+  const { chosen, without } = chooseExercises(wanted, { client, gym, limits, stations });
+  return {
+    lifts: chosen.map((one) => settled(one, muscles, client, gym, limits)),
+    refused: without.map(nothingFor),
+  };
+}
+
+function settled(
+  { muscles, reasons, ...place }: ChosenExercise,
+  intent: MusclesIntent,
+  client: Client,
+  gym: PlanGym,
+  limits: Limits,
+): SettledLift | UnsettledLift {
+  const { window, tempo, sets, restSeconds } = intent;
+  const fixed = intent.overrules?.find(({ exercise }) => exercise === place.exercise);
+  const done = { window, tempo, sets, restSeconds };
+  const wanted: LiftIntent = {
+    ...place,
+    ...done,
+    ...(fixed?.overrules && { overrules: fixed.overrules }),
+  };
+  const { by } = fixed ?? {};
+  const lift = settleLift(wanted, gym, client, limits);
+  if (!by || lift.kind === 'unsettled') return withReasons(lift, { muscles, reasons });
+  const { variant: _, ...rest } = wanted;
+  const other = settleLift({ ...rest, ...by }, gym, client, limits);
+  if (other.kind === 'unsettled') {
+    const refusal: Refusal = {
+      what: 'exercise',
+      code: 'session.exercise-not-open',
+      message: other.message,
+    };
+    const kept = { ...lift, refused: [...lift.refused, refusal] };
+    return withReasons(kept, { muscles, reasons });
+  }
+  const marks = { ...other.overruled, exercise: { chosen: place.exercise } };
+  const why = { muscles: trainedBy(by, muscles), reasons: ['Taken in place of what was chosen.'] };
+  const isOther = by.exercise !== place.exercise;
+  return withReasons(
+    isOther ? { ...other, overruled: marks } : other,
+    isOther ? why : { muscles, reasons },
+  );
+}
+
+function withReasons(
+  lift: SettledLift | UnsettledLift,
+  chosenFor: NonNullable<SettledLift['chosenFor']>,
+): SettledLift | UnsettledLift {
+  return lift.kind === 'settled' ? { ...lift, chosenFor } : lift;
+}
+
+/** Those of the muscles that an exercise moves with. */
+function trainedBy(
+  { exercise, variant }: Pick<LiftIntent, 'exercise' | 'variant'>,
+  muscles: readonly MuscleId[],
+): readonly MuscleId[] {
+  const found = findExercise(exercise);
+  if (found.kind === 'unknown') return [];
+  const setUp = found.exercise.variants.find(({ id }) => id === variant);
+  const { direct } = setUp ? applyVariant(found.exercise, setUp) : found.exercise;
+  return muscles.filter((id) => direct[id]);
+}
+
+function nothingFor(muscle: MuscleId): Refusal {
+  const name = every.find(({ id }) => id === muscle)?.name ?? muscle;
+  return {
+    what: 'muscles',
+    code: 'session.nothing-for-muscle',
+    message: `Nothing in this gym and within these limits has as a prime mover: ${inSentence(name)}. Name an exercise, add equipment with its stations, or leave it out.`,
+  };
+}
