@@ -53,6 +53,42 @@ describe('examples', () => {
   });
 });
 
+describe('the boathouse days', () => {
+  const sheetOf = (name: string, ...more: readonly string[]) =>
+    JSON.parse(run('plan-session.ts', join(boathouse, name), '--json', ...more).stdout);
+
+  it('show a pair, what a time limit takes, and the next day', () => {
+    const sheet = sheetOf('pair-day.json');
+    const joins = sheet.lifts.map((lift: { join?: { kind: string } }) => lift.join?.kind);
+    expect(joins).toEqual([undefined, 'pair', 'pair', undefined]);
+    expect(sheet.minutes.total).toBeLessThanOrEqual(20);
+    expect(sheet.limit.dropped.length).toBeGreaterThan(0);
+    expect(sheet.next.date > sheet.date).toBe(true);
+  });
+
+  it('show a set that goes on past failure, and an exercise chosen for muscles', () => {
+    const { lifts } = sheetOf('past-failure-day.json');
+    expect(lifts[0].chain.stages).toHaveLength(2);
+    expect(lifts.at(-1).chosenFor[0]).toMatch(/^Chosen for: /);
+  });
+
+  it('have none of it for a first day', () => {
+    const { lifts, limit } = sheetOf('first-day.json');
+    expect(limit).toBeUndefined();
+    for (const lift of lifts) {
+      expect(lift.kind).toBe('finding');
+      expect(lift.chain ?? lift.join).toBeUndefined();
+    }
+  });
+
+  it('fit into the minutes that are given on the command line', () => {
+    expect(sheetOf('pull-day.json', '--minutes', '15').minutes.total).toBeLessThanOrEqual(15);
+    const wrong = run('plan-session.ts', join(boathouse, 'pull-day.json'), '--minutes', 'soon');
+    expect(wrong.stderr).toContain('--minutes 20');
+    expect(wrong.status).toBe(2);
+  });
+});
+
 describe('a broken plan file', () => {
   it.each([
     ['names no file', () => 'missing.json', 'There is no file'],

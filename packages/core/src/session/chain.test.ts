@@ -74,7 +74,7 @@ describe('lift, hold and lower on a pulldown, alone', () => {
     expect(text).toContain('the last set goes on past the rep that fails, with the same load');
     expect(text).toMatch(/hold in the middle position, 20 s at most; about \d+ \(/);
     expect(text).toMatch(/lower once, over 6 s/);
-    expect(text).toMatch(/Not for everybody/);
+    expect(text).toMatch(/not for everybody\. It is not planned where: The person is under 18\./);
   });
 });
 

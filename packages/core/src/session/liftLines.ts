@@ -53,7 +53,7 @@ function range({ low, likely, high, level }: Band): string {
 
 function chainLines({ chain }: SheetLift): readonly string[] {
   if (!chain) return [];
-  const { stages, needs, notes, notFor } = chain;
+  const { stages, needs, notes } = chain;
   const said = (words: string) => wrapped(words, '            ');
   return [
     ...wrapped('then     the last set goes on past the rep that fails, with the same load:', '   '),
@@ -62,12 +62,11 @@ function chainLines({ chain }: SheetLift): readonly string[] {
     ),
     ...needs.flatMap((need) => said(`Needed: ${need}`)),
     ...notes.flatMap(said),
-    ...said(`Not for everybody. It is not planned where: ${notFor.join(' ')}`),
   ];
 }
 
-function restLines({ join, restSeconds }: SheetLift, number: number): readonly string[] {
-  if (!join) return [`   rest     ${restSeconds} s between sets`];
+function restLines({ join, restSeconds, sets }: SheetLift, number: number): readonly string[] {
+  if (!join) return sets.length > 1 ? [`   rest     ${restSeconds} s between sets`] : [];
   const { place, transitionSeconds, waitSeconds, notes } = join;
   const onwards = `${transitionSeconds} s, then a set of ${number + 1}`;
   const back =

@@ -31,6 +31,7 @@ export function printSheet(sheet: SessionSheet | AskFirstSheet | TooShortSheet):
     ...sheet.refused.flatMap((reason) => wrapped(`Not followed: ${reason}`, '')),
     '',
     ...sheet.lifts.flatMap((lift, index) => [...liftLines(lift, index + 1), '']),
+    ...notForLines(sheet),
     ...(sheet.next ? [...nextLines(sheet.next), ''] : []),
     ...cautionLines(sheet.cautions),
     '',
@@ -50,6 +51,17 @@ function limitLines({ minutesAtMost, withoutMinutes, dropped }: SheetLimit): rea
       wrapped(`${message} Saves ${tenths(minutesSaved)} min.`, '  '),
     ),
   ];
+}
+
+/** For whom going on past failure is not planned: once, however many lifts do. */
+function notForLines({ lifts }: SessionSheet): readonly string[] {
+  const chains = lifts.flatMap((lift) =>
+    lift.kind === 'planned' && lift.chain ? [lift.chain] : [],
+  );
+  const [first] = chains;
+  if (!first) return [];
+  const words = `Going on past failure is not for everybody. It is not planned where: ${first.notFor.join(' ')}`;
+  return [...wrapped(words, ''), ''];
 }
 
 function nextLines({ date, isFixed, earliest, likely, cautious, notes }: SheetNext) {
