@@ -7,11 +7,12 @@ import {
   type StageForecast,
 } from '../extension/index.ts';
 import { kappaBand } from '../strength/index.ts';
-import type { LoadedLift } from './knownLift.ts';
-import { type LiftFatigue, together } from './LiftFatigue.ts';
+import type { LiftFatigue } from './LiftFatigue.ts';
 import type { Lift } from './liftOf.ts';
+import type { LoadedLift } from './loadedLift.ts';
 import { notForChains } from './notForChains.ts';
 import type { PlannedChain } from './PlannedChain.ts';
+import { together } from './together.ts';
 
 /** The same plan for the same question: the draws of a forecast begin here. */
 const SEED = 1;

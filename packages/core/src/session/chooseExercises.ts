@@ -5,7 +5,8 @@ import { objections } from '../exchange/objections.ts';
 import { readClinicianList } from '../exchange/readClinicianList.ts';
 import { type Fit, suggestionsFrom } from '../exchange/suggestionsFrom.ts';
 import type { Client } from './Client.ts';
-import { type ExchangePlace, equipmentFor } from './exchangesFor.ts';
+import { equipmentFor } from './equipmentFor.ts';
+import type { ExchangePlace } from './exchangesFor.ts';
 import { fewestFor } from './fewestFor.ts';
 
 /** An exercise that was chosen for some muscles. */

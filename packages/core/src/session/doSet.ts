@@ -8,11 +8,12 @@ import {
 } from '../capacity/index.ts';
 import { forecastReps, kappaAtTempo, kappaBand } from '../strength/index.ts';
 import { chainedSet } from './chainedSet.ts';
-import type { LoadedLift } from './knownLift.ts';
-import { type LiftFatigue, together } from './LiftFatigue.ts';
+import type { LiftFatigue } from './LiftFatigue.ts';
 import type { WorkSet } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
+import type { LoadedLift } from './loadedLift.ts';
 import type { PlannedChain } from './PlannedChain.ts';
+import { together } from './together.ts';
 
 /** A set, and what the lift's own sets have left of its muscles after it. */
 export interface SetDone {

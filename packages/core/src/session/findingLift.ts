@@ -1,8 +1,8 @@
 import { loadFromValue } from '../load/index.ts';
 import { enduranceCurves, findingProtocol, findingRules } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
-import { madeHere } from './fixedLoad.ts';
 import type { FindingLift, LeftOutLift, LiftBasis, Refusal } from './LiftPlan.ts';
+import { madeHere } from './madeHere.ts';
 import type { LiftQuestion } from './planLift.ts';
 
 const NO_CHAIN: Refusal = {

@@ -3,7 +3,7 @@ import { formatLoad, type LoadValue, loadFromValue, toKg } from '../load/index.t
 import type { Limits } from '../safety/index.ts';
 import { type LoadChance, loadForWindow, oneRepMaxKg } from '../strength/index.ts';
 import type { Refusal } from './LiftPlan.ts';
-import type { Lift } from './liftOf.ts';
+import { madeHere } from './madeHere.ts';
 import { type WorkLoadQuestion, windowQuestion } from './windowQuestion.ts';
 
 /** A load that somebody has fixed, with its neighbours here, or why it is not taken. */
@@ -56,26 +56,6 @@ export function fixedLoad(
     );
   }
   return { kind: 'fixed', work, lighter: all[at - 1], heavier: all[at + 1] };
-}
-
-/** What the equipment makes for a number that is counted up or read off, or what is nearest to it. */
-export function madeHere(
-  { loads: { loads }, equipment }: Lift,
-  asked: LoadValue,
-): ReachableLoad | Refusal {
-  const shown = loadFromValue(asked);
-  const made = loads.find((one) => one.shown === shown);
-  if (made) return made;
-  const below = loads.findLast((one) => one.shown < shown);
-  const above = loads.find((one) => one.shown > shown);
-  const nearest = [below, above]
-    .flatMap((one) => (one ? [formatLoad(one.shown, { unit: asked.unit })] : []))
-    .join(' and ');
-  return {
-    what: 'load',
-    code: 'session.load-not-here',
-    message: `${equipment.name} does not make ${given(asked)} here. Nearest to it: ${nearest}.`,
-  };
 }
 
 function given(value: LoadValue): string {

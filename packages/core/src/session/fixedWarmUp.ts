@@ -1,10 +1,9 @@
 import type { ReachableLoad } from '../equipment/index.ts';
-import { loadFromValue } from '../load/index.ts';
 import { type GivenStep, givenRamp, type RampAnswer, type RampQuestion } from '../warmup/index.ts';
-import { madeHere } from './fixedLoad.ts';
 import type { FixedWarmUpSet } from './Intent.ts';
 import type { Refusal } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
+import { madeHere } from './madeHere.ts';
 
 /** A warm-up as somebody has fixed it, or why it is not taken. */
 export type FixedWarmUp =
@@ -28,18 +27,6 @@ export function fixedWarmUp(
     steps.push({ load: made, reps });
   }
   return { kind: 'fixed', warmUp: givenRamp(question, steps) };
-}
-
-/** Whether a fixed warm-up is the one that would have been chosen. */
-export function isSameWarmUp(asked: readonly FixedWarmUpSet[], chosen: RampAnswer): boolean {
-  const steps = chosen.kind === 'ramp' ? chosen.steps : [];
-  return (
-    steps.length === asked.length &&
-    asked.every(
-      ({ load, reps }, at) =>
-        steps[at]?.load.shown === loadFromValue(load) && steps[at]?.reps === reps,
-    )
-  );
 }
 
 function whatIsWrong({ load }: ReachableLoad, reps: number, { work }: RampQuestion) {

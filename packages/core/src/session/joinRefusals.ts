@@ -1,6 +1,6 @@
 import type { MuscleId } from '../anatomy/index.ts';
 import type { JoinIntent } from './Intent.ts';
-import type { LoadedLift } from './knownLift.ts';
+import type { KnownLift } from './knownLift.ts';
 import type { Refusal } from './LiftPlan.ts';
 import type { PairAnswer } from './pairEffect.ts';
 
@@ -8,8 +8,8 @@ const LONGEST_TRANSITION = 600;
 
 /** Why two lifts are not done in rounds: a pair that would not do what it is for, or turns without rest. */
 export function joinRefusals(
-  first: LoadedLift,
-  second: LoadedLift,
+  first: KnownLift,
+  second: KnownLift,
   { kind, transitionSeconds }: JoinIntent,
   pair: PairAnswer | undefined,
 ): readonly Refusal[] {
@@ -24,7 +24,7 @@ export function joinRefusals(
       message: `${why} ${instead}`,
     }));
   }
-  const [a, b] = [first, second].map(({ known }) => known.question.lift.exercise);
+  const [a, b] = [first, second].map(({ question }) => question.lift.exercise);
   const shared = Object.keys(a?.direct ?? {}).filter((id) => b?.direct[id as MuscleId]);
   if (kind === 'pair' || shared.length === 0) return [];
   const names = shared.map((id) => id.replaceAll('-', ' ')).join(' and ');

@@ -1,44 +1,51 @@
 import type { MuscleId } from '../anatomy/index.ts';
+import type { ReachableLoad } from '../equipment/index.ts';
 import { type PairInput, type PairRefusal, planPair } from '../pairing/index.ts';
-import { kappaBand } from '../strength/index.ts';
+import { kappaBand, type LoadChance } from '../strength/index.ts';
 import type { JoinIntent } from './Intent.ts';
 import type { PairEffect } from './JoinedLifts.ts';
-import type { LoadedLift } from './knownLift.ts';
-import { together } from './LiftFatigue.ts';
+import type { KnownLift } from './knownLift.ts';
 import type { WorkSet } from './LiftPlan.ts';
+import type { LoadedLift } from './loadedLift.ts';
+import { together } from './together.ts';
 
 /** What the isolation set does to the second lift of a pair, or why the two are none. */
 export type PairAnswer =
   | { readonly kind: 'effect'; readonly effect: PairEffect }
   | { readonly kind: 'refused'; readonly refusals: readonly PairRefusal[] };
 
+/** A lift with the load that it has by itself. */
+export interface UsualLift {
+  readonly known: KnownLift;
+  readonly usual: LoadChance<ReachableLoad>;
+}
+
 const MOST_LEFT = 10;
 
 /**
  * @param first the isolation lift, and its first set.
- * @param second the lift after it, as it would be loaded without that set.
+ * @param second the lift after it, and its load without that set.
  */
 export function pairEffect(
   first: LoadedLift,
   { reps }: WorkSet,
-  second: LoadedLift,
+  { known, usual }: UsualLift,
   { transitionSeconds }: JoinIntent,
 ): PairAnswer {
   const { exercise } = first.known.question.lift;
-  const { work } = second.load;
-  const { start } = second.known.question;
+  const { start, lift } = known.question;
   const pair = planPair({
     target: Object.keys(exercise.direct) as MuscleId[],
     isolation: {
       exercise,
       reps: Math.max(1, reps.likely),
       repsLeft: Math.min(MOST_LEFT, first.known.repsInReserve),
-      ...ownPace(first),
+      ...ownPace(first.known),
     },
     compound: {
-      exercise: second.known.question.lift.exercise,
-      usual: { load: work.choice.load, reps: Math.max(1, work.reps.likely) },
-      ...ownPace(second),
+      exercise: lift.exercise,
+      usual: { load: usual.choice.load, reps: Math.max(1, usual.reps.likely) },
+      ...ownPace(known),
     },
     transitionSeconds,
     start: together(start.own, start.carried),
@@ -47,12 +54,14 @@ export function pairEffect(
   const { loadShare, recovered, sharePerRep, cautions } = pair;
   return {
     kind: 'effect',
-    effect: { usual: work, loadShare, recovered, sharePerRep, cautions },
+    effect: { usual, loadShare, recovered, sharePerRep, cautions },
   };
 }
 
-function ownPace({ known }: LoadedLift): Pick<PairInput['isolation'], 'secondsPerRep' | 'curve'> {
-  const { posterior, secondsPerRep } = known;
+function ownPace({
+  posterior,
+  secondsPerRep,
+}: KnownLift): Pick<PairInput['isolation'], 'secondsPerRep' | 'curve'> {
   return {
     secondsPerRep,
     curve: { kappa: kappaBand(posterior).likely, alpha: posterior.alpha },

@@ -1,16 +1,22 @@
 import { type CapacityState, restCapacity } from '../capacity/index.ts';
+import { carriedOver } from './carriedOver.ts';
 import { doSet, type SetDone } from './doSet.ts';
 import type { JoinIntent } from './Intent.ts';
 import type { JoinedLift, PairEffect } from './JoinedLifts.ts';
 import { joinRefusals } from './joinRefusals.ts';
-import { knownLift, type LoadedLift, loadedLift, plannedLift } from './knownLift.ts';
-import { carriedOver, type LiftFatigue, together } from './LiftFatigue.ts';
+import { knownLift } from './knownLift.ts';
+import type { LiftFatigue } from './LiftFatigue.ts';
 import type { Refusal } from './LiftPlan.ts';
+import { liftLoad } from './liftLoad.ts';
+import type { LoadedLift } from './loadedLift.ts';
+import { loadedLift } from './loadedLift.ts';
 import { loweringsLeft } from './loweringsLeft.ts';
 import { pairEffect } from './pairEffect.ts';
 import type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
+import { plannedLift } from './plannedLift.ts';
 import { type RoundSet, roundWait } from './roundWait.ts';
 import { setSeconds } from './setSeconds.ts';
+import { together } from './together.ts';
 
 /**
  * Two lifts in rounds. The first one's set tires the second one, whose load follows: it is the one
@@ -36,8 +42,8 @@ export function planJoined(
     return apart([{ what: 'join', code: 'session.join-loads-unknown', message }]);
   }
   const a = loadedLift(knownFirst, stateOf(first.start));
-  const usual = loadedLift(knownSecond, stateOf(second.start));
-  if (a.kind !== 'loaded' || usual.kind !== 'loaded') {
+  const usual = liftLoad(knownSecond, stateOf(second.start));
+  if (a.kind !== 'loaded' || usual.kind === 'left-out') {
     const message = 'Only one of the two lifts has a load here, so there is nothing to join.';
     return apart([{ what: 'join', code: 'session.join-no-load', message }]);
   }
@@ -45,8 +51,11 @@ export function planJoined(
   const rested = restCapacity(opening.own, how.transitionSeconds);
   const tired = together(stateOf(second.start), carriedOver(rested));
   const b = loadedLift(knownSecond, tired);
-  const effect = how.kind === 'pair' ? pairEffect(a, opening.set, usual, how) : undefined;
-  const refused = joinRefusals(a, usual, how, effect);
+  const effect =
+    how.kind === 'pair'
+      ? pairEffect(a, opening.set, { known: knownSecond, usual: usual.work }, how)
+      : undefined;
+  const refused = joinRefusals(a.known, knownSecond, how, effect);
   if (refused.length > 0) return apart(refused);
   if (b.kind !== 'loaded') {
     const code = 'session.join-too-tired';

@@ -5,11 +5,15 @@ import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import { doSet, type SetDone } from './doSet.ts';
 import type { JoinIntent } from './Intent.ts';
-import { knownLift, type LoadedLift, loadedLift, plannedLift } from './knownLift.ts';
-import { type LiftFatigue, together } from './LiftFatigue.ts';
+import { knownLift } from './knownLift.ts';
+import type { LiftFatigue } from './LiftFatigue.ts';
 import type { ChosenFor, LiftOverruled, LiftPlan, Refusal } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
+import type { LoadedLift } from './loadedLift.ts';
+import { loadedLift } from './loadedLift.ts';
 import { planJoined } from './planJoined.ts';
+import { plannedLift } from './plannedLift.ts';
+import { together } from './together.ts';
 
 /** One lift, for whom and where, and the muscles as the lifts before it leave them. */
 export interface LiftQuestion {

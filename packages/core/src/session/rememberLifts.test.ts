@@ -6,6 +6,14 @@ import { planSession, type SessionQuestion } from './planSession.ts';
 import { rememberLifts } from './rememberLifts.ts';
 
 const row = { ...pulldown, exercise: 'barbell-bent-over-row', equipment: 'short-bar' };
+const press = { ...pulldown, exercise: 'dumbbell-bench-press', equipment: 'dumbbells' };
+const turns = { kind: 'in-turn', transitionSeconds: 20 } as const;
+const chain = {
+  stages: [
+    { kind: 'hold', at: 'middle', maxSeconds: 20 },
+    { kind: 'lower', secondsEach: 5, maxLowerings: 3 },
+  ],
+} as const;
 const intent: SessionIntent = {
   date: '2027-03-15',
   unit: 'kg',
@@ -34,6 +42,33 @@ describe('rememberLifts', () => {
     ],
     ['less time between', { ...question, intent: { ...intent, changeSeconds: 0 } }],
     ['a newcomer', { ...question, client: { ...client, experience: 'new' as const } }],
+    [
+      'somebody there, where that decides what may follow failure',
+      {
+        ...question,
+        client: { ...client, alone: false },
+        intent: { ...intent, lifts: [{ ...pulldown, chain }, row] },
+      },
+    ],
+    [
+      'nobody there for it',
+      { ...question, intent: { ...intent, lifts: [{ ...pulldown, chain }, row] } },
+    ],
+    [
+      'rounds of two lifts',
+      { ...question, intent: { ...intent, lifts: [{ ...pulldown, join: turns }, press] } },
+    ],
+    [
+      'a fixed load',
+      {
+        ...question,
+        intent: {
+          ...intent,
+          lifts: [{ ...pulldown, overrules: { load: { value: 40, unit: 'kg' } } }, row],
+        },
+      },
+    ],
+    ['little time', { ...question, intent: { ...intent, minutesAtMost: 9 } }],
     ['without sets', { ...question, client: { ...client, sets: [] } }],
     [
       'raised blood pressure',

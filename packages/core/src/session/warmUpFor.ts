@@ -4,7 +4,8 @@ import type { ReachableLoad } from '../equipment/index.ts';
 import { enduranceCurves, type LoadChance } from '../strength/index.ts';
 import { givenRamp, planRamp, type RampAnswer, type RampQuestion } from '../warmup/index.ts';
 import type { Client } from './Client.ts';
-import { fixedWarmUp, isSameWarmUp } from './fixedWarmUp.ts';
+import { fixedWarmUp } from './fixedWarmUp.ts';
+import { isSameWarmUp } from './isSameWarmUp.ts';
 import type { LiftOverruled, Refusal } from './LiftPlan.ts';
 import type { Lift } from './liftOf.ts';
 

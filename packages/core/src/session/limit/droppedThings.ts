@@ -1,6 +1,6 @@
 import type { Dropped } from '../TimeLimit.ts';
 import type { KeptLift, LiftPieces } from './LiftPieces.ts';
-import { worth } from './leastLoss.ts';
+import { worth } from './worth.ts';
 
 /** Everything that a time limit took, in words, the least useful first. */
 export function droppedThings(

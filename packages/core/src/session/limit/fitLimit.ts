@@ -2,8 +2,9 @@ import type { LaidOut } from '../layOut.ts';
 import type { Dropped } from '../TimeLimit.ts';
 import { droppedThings } from './droppedThings.ts';
 import type { KeptLift, LiftPieces } from './LiftPieces.ts';
-import { leastLoss, worth } from './leastLoss.ts';
+import { leastLoss } from './leastLoss.ts';
 import { piecesOf } from './piecesOf.ts';
+import { worth } from './worth.ts';
 
 /** A session within the time, with what it lost; or how long the shortest one is. */
 export type Fit =

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exercises } from '../../anatomy/index.ts';
 import type { KeptLift, LiftPieces } from './LiftPieces.ts';
-import { leastLoss, worth } from './leastLoss.ts';
+import { leastLoss } from './leastLoss.ts';
+import { worth } from './worth.ts';
 
 const seconds = fc.integer({ min: 20, max: 300 });
 const lift = fc.record({

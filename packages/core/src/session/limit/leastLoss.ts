@@ -1,7 +1,6 @@
-import type { Exercise, MuscleId } from '../../anatomy/index.ts';
-import { setValue } from '../setValue.ts';
 import type { KeptLift, LiftPieces } from './LiftPieces.ts';
 import { type Item, mostValue } from './mostValue.ts';
+import { worth } from './worth.ts';
 
 /**
  * What to keep of a session so that it takes no more than `seconds`, losing the least useful first.
@@ -64,18 +63,4 @@ function whole({ leanSeconds, stays }: LiftPieces): Item {
 function inOrder(parts: readonly number[]): Item {
   const seconds = (kept: number) => parts.slice(0, kept).reduce((sum, part) => sum + part, 0);
   return { least: 0, most: parts.length, seconds };
-}
-
-/** What sets are worth together, muscle by muscle: 1 for a prime mover, 0.5 for a helper. */
-export function worth(
-  work: readonly { readonly exercise: Exercise; readonly sets: number }[],
-): number {
-  const counted = new Map<string, number>();
-  for (const { exercise, sets } of work) {
-    for (const muscle of Object.keys({ ...exercise.direct, ...exercise.indirect }) as MuscleId[]) {
-      const weight = (exercise.direct[muscle] ?? 0) > 0 ? 1 : 0.5;
-      counted.set(muscle, (counted.get(muscle) ?? 0) + weight * sets);
-    }
-  }
-  return [...counted.values()].reduce((sum, sets) => sum + setValue(sets), 0);
 }
