@@ -125,6 +125,8 @@ export interface SheetLimit {
   readonly withoutMinutes: number;
   /** The least useful first. */
   readonly dropped: readonly { readonly message: string; readonly minutesSaved: number }[];
+  /** What taking turns would save instead. */
+  readonly turns?: string;
 }
 
 /** When the same muscles are ready again. */

@@ -14,6 +14,15 @@ export interface Dropped {
   readonly message: string;
 }
 
+/** Neighbouring lifts done by turns, as another way to save time. */
+export interface TurnsInstead {
+  /** Places of the lifts, two by two. */
+  readonly lifts: readonly (readonly [number, number])[];
+  /** How long the whole session would take, with nothing dropped. */
+  readonly minutes: number;
+  readonly message: string;
+}
+
 /** What became of a session that was to be no longer than so many minutes. */
 export interface TimeLimit {
   readonly minutesAtMost: number;
@@ -21,4 +30,6 @@ export interface TimeLimit {
   readonly without: SessionMinutes;
   /** The least useful first; empty where everything fits. */
   readonly dropped: readonly Dropped[];
+  /** Where something was dropped: what taking turns would save instead. */
+  readonly turns?: TurnsInstead;
 }

@@ -59,4 +59,4 @@ export type {
   TooShortSheet,
 } from './Sheet.ts';
 export { sessionSheet } from './sessionSheet.ts';
-export type { Dropped, TimeLimit } from './TimeLimit.ts';
+export type { Dropped, TimeLimit, TurnsInstead } from './TimeLimit.ts';

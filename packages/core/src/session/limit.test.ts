@@ -98,6 +98,36 @@ describe('a time limit', () => {
   });
 });
 
+describe('instead of dropping, taking turns', () => {
+  const press: LiftIntent = {
+    ...pulldown,
+    exercise: 'dumbbell-bench-press',
+    equipment: 'dumbbells',
+  };
+  const both = {
+    ...strong,
+    sets: [...strong.sets, setOf('dumbbell-bench-press', 'dumbbells', 20)],
+  };
+  const fitted = (minutesAtMost: number) => {
+    const intent = { ...intentOf(pulldown, press, curl), minutesAtMost };
+    const found = planSession({ client: both, gym, intent });
+    return found.kind === 'session' ? found.limit : undefined;
+  };
+
+  it('is offered for neighbours that work different muscles, with what it takes', () => {
+    const limit = fitted(16);
+    expect(limit?.dropped.length).toBeGreaterThan(0);
+    expect(limit?.turns?.lifts).toEqual([[0, 1]]);
+    expect(limit?.turns?.minutes).toBeLessThan(limit?.without.total ?? 0);
+    expect(limit?.turns?.message).toMatch(/every rest as long as before/);
+  });
+
+  it('is not offered where nothing is dropped, nor for lifts of one muscle', () => {
+    expect(fitted(60)?.turns).toBeUndefined();
+    expect(session(9, row, pulldown).limit?.turns).toBeUndefined();
+  });
+});
+
 describe('six exercises, three sets each, a minute a set, two minutes between all sets', () => {
   // A practitioner's sum: 18 sets and 17 pauses are 52 minutes, 54 with one more pause.
   const minute = { low: 10, likely: 10, high: 10, level: 0.8 };

@@ -5,6 +5,7 @@ import { exchangesFor } from './exchangesFor.ts';
 import type { LiftIntent, SessionIntent } from './Intent.ts';
 import type { LiftPlan, PlannedLift } from './LiftPlan.ts';
 import { type LaidOut, layOut } from './layOut.ts';
+import { byTurns } from './limit/byTurns.ts';
 import { fitLimit } from './limit/fitLimit.ts';
 import { nextSession } from './nextSession.ts';
 import type { PlanGym } from './PlanGym.ts';
@@ -72,6 +73,10 @@ export function planSession(
   if (fit.kind === 'too-short')
     return tooShort(head, minutesAtMost ?? 0, fit.leastMinutes, cautions);
   const { laidOut, dropped } = fit;
+  const turns =
+    minutesAtMost !== undefined && dropped.length > 0
+      ? byTurns(wanted.lifts, minutesAtMost, (lifts) => layOut({ ...wanted, lifts }, planOne))
+      : undefined;
   const { next, refused } = nextSession(laidOut.lifts, client, intent);
   const loweringHeavy = laidOut.lifts.some((plan) => plan.kind === 'planned' && lowersPast(plan));
   return {
@@ -82,7 +87,7 @@ export function planSession(
     ...laidOut,
     lifts: withExchanges(laidOut, { client, gym, limits }),
     ...(minutesAtMost !== undefined && {
-      limit: { minutesAtMost, without: whole.minutes, dropped },
+      limit: { minutesAtMost, without: whole.minutes, dropped, ...(turns && { turns }) },
     }),
     ...(next && { next }),
     refused: [...chosen.refused, ...refused],

@@ -40,7 +40,12 @@ export function printSheet(sheet: SessionSheet | AskFirstSheet | TooShortSheet):
   ].join('\n');
 }
 
-function limitLines({ minutesAtMost, withoutMinutes, dropped }: SheetLimit): readonly string[] {
+function limitLines({
+  minutesAtMost,
+  withoutMinutes,
+  dropped,
+  turns,
+}: SheetLimit): readonly string[] {
   if (dropped.length === 0) return [`It fits into the ${minutesAtMost} minutes as it is.`];
   return [
     ...wrapped(
@@ -50,6 +55,7 @@ function limitLines({ minutesAtMost, withoutMinutes, dropped }: SheetLimit): rea
     ...dropped.flatMap(({ message, minutesSaved }) =>
       wrapped(`${message} Saves ${tenths(minutesSaved)} min.`, '  '),
     ),
+    ...(turns === undefined ? [] : wrapped(turns, '')),
   ];
 }
 

@@ -48,11 +48,12 @@ export function sessionSheet(
   };
 }
 
-function limitOf({ minutesAtMost, without, dropped }: TimeLimit): SheetLimit {
+function limitOf({ minutesAtMost, without, dropped, turns }: TimeLimit): SheetLimit {
   return {
     minutesAtMost,
     withoutMinutes: without.total,
     dropped: dropped.map(({ message, minutesSaved }) => ({ message, minutesSaved })),
+    ...(turns && { turns: turns.message }),
   };
 }
 

@@ -3,7 +3,7 @@ import { words } from '../words.ts';
 
 /** What was left out so that the session fits into its time, each with what it saves. */
 export function LeftOutForTime({ limit }: { readonly limit: TimeLimit }) {
-  const { minutesAtMost, without, dropped } = limit;
+  const { minutesAtMost, without, dropped, turns } = limit;
   if (dropped.length === 0) return null;
   return (
     <div class="soft">
@@ -15,6 +15,7 @@ export function LeftOutForTime({ limit }: { readonly limit: TimeLimit }) {
           </li>
         ))}
       </ul>
+      {turns && <p>{turns.message}</p>}
     </div>
   );
 }
