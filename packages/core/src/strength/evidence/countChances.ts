@@ -47,9 +47,9 @@ interface Bin {
   square: number;
 }
 
-/** Bins of a third of a repetition around none, growing to both sides, by half of the spread. */
+/** Bins of a quarter of a repetition around none, growing to both sides, by a third of the spread. */
 function binOf(mean: number, spread: number): number {
-  return 64 * Math.floor(14 * Math.asinh(mean / 5)) + Math.floor(1.5 * Math.log(spread));
+  return 64 * Math.floor(20 * Math.asinh(mean / 5)) + Math.floor(3 * Math.log(spread));
 }
 
 /** Steps of the table for one standard deviation, and how far it reaches: to 2 in a billion. */
@@ -75,8 +75,8 @@ function spreadOut(bins: readonly Bin[]): readonly number[] {
   for (const { weight, mean: weighted, square } of bins) {
     const mean = weighted / weight;
     const sd = Math.sqrt(Math.max(square / weight - mean * mean, 0.01));
-    const first = Math.min(MOST_REPS, Math.max(0, Math.floor(mean - 4.5 * sd)));
-    const last = Math.min(MOST_REPS, Math.max(0, Math.ceil(mean + 4.5 * sd)));
+    const first = Math.min(MOST_REPS, Math.max(0, Math.floor(mean - 6 * sd)));
+    const last = Math.min(MOST_REPS, Math.max(0, Math.ceil(mean + 6 * sd)));
     let done = 0;
     for (let reps = first; reps <= last; reps += 1) {
       const upTo = reps === last ? 1 : below((reps + 0.5 - mean) / sd);
