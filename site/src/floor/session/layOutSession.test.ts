@@ -43,6 +43,16 @@ describe('a session on the floor', () => {
     expect(rests).toEqual([150, 120, 150, 120, 0, 0]);
   });
 
+  it('does two joined lifts in rounds, straight from the one to the other', () => {
+    const { session } = opened(examples['leg-day']);
+    const work = session.steps.filter(({ kind, lift }) => kind === 'work' && lift < 2);
+    const [first, second] = work;
+    expect([first?.lift, second?.lift]).toEqual([0, 1]);
+    expect(first?.restSeconds).toBe(10);
+    const places = session.steps.map(({ kind }) => kind);
+    expect(places.lastIndexOf('warm-up')).toBeLessThan(places.indexOf('work'));
+  });
+
   it('does one side after the other as two sets of one number', () => {
     const rows = namesOf(examples['pull-day'], 2);
     expect(rows.map(({ side, number, of }) => [side, number, of])).toEqual([

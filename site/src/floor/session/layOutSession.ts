@@ -1,6 +1,7 @@
 import { stopRulesFor } from '@windlass/core/safety';
-import type { FindingLift, PlannedLift } from '@windlass/core/session';
+import type { FindingLift, PlannedLift, SheetLift } from '@windlass/core/session';
 import type { Planned } from '../../planner/state/planFrom.ts';
+import { words as planWords } from '../../planner/words.ts';
 import type { FloorLift, FloorSession, FloorStep } from './FloorSession.ts';
 
 type DoneLift = PlannedLift | FindingLift;
@@ -34,15 +35,21 @@ export function layOutSession({ plan, sheet, question }: Planned): FloorSession 
       lift.kind === 'left-out' ? [{ name: lift.name, reason: lift.reason }] : [],
     ),
     steps: done.flatMap(({ lift }, place) => {
-      const isLast = place === done.length - 1;
-      return withLastRest(stepsOf(lift, place), isLast ? 0 : intent.changeSeconds);
+      const next = done[place + 1]?.lift;
+      if (next?.kind === 'planned' && next.join?.place === 'second') return [];
+      const before = done[place - 1]?.lift;
+      const steps =
+        lift.kind === 'planned' && lift.join?.place === 'second' && before?.kind === 'planned'
+          ? roundSteps(before, lift, place)
+          : stepsOf(lift, place);
+      return withLastRest(steps, next ? intent.changeSeconds : 0);
     }),
   };
 }
 
 function liftOf(
   planned: DoneLift,
-  { name, notes }: { readonly name: string; readonly notes: readonly string[] },
+  { name, notes, chain }: Pick<SheetLift, 'name' | 'notes' | 'chain'>,
 ): FloorLift {
   const { exercise, equipment, intent, loads } = planned.lift;
   return {
@@ -56,7 +63,12 @@ function liftOf(
     startsWith: exercise.startsWith,
     window: intent.window,
     repsInReserve: planned.kind === 'planned' ? planned.repsInReserve : planned.stopWithLeft,
-    notes,
+    notes: [
+      ...notes,
+      ...(chain
+        ? [`${planWords.lift.pastFailure}: ${chain.stages.map((one) => one.words).join('; ')}.`]
+        : []),
+    ],
   };
 }
 
@@ -96,6 +108,21 @@ function stepsOf(planned: DoneLift, lift: number): readonly FloorStep[] {
       ),
     ),
   ];
+}
+
+/** Two lifts in rounds: both are warmed up, then a set of each; `lift` is the place of the second. */
+function roundSteps(first: PlannedLift, second: PlannedLift, lift: number): readonly FloorStep[] {
+  const { transitionSeconds = 0, waits = [] } = second.join ?? {};
+  const [a, b] = [stepsOf(first, lift - 1), stepsOf(second, lift)];
+  const warmUp = [...a, ...b].filter(({ kind }) => kind === 'warm-up');
+  const rounds = Math.max(first.sets.length, second.sets.length);
+  const sets = Array.from({ length: rounds }, (_, round) => {
+    const inRound = (steps: readonly FloorStep[]) =>
+      steps.filter(({ kind, number }) => kind === 'work' && number === round + 1);
+    const onto = inRound(b).length > 0 ? transitionSeconds : (waits[round] ?? 0);
+    return [...withLastRest(inRound(a), onto), ...withLastRest(inRound(b), waits[round] ?? 0)];
+  });
+  return [...warmUp, ...sets.flat()];
 }
 
 /** A warm-up set of an exercise that does one side after the other is one step: it is not counted. */
