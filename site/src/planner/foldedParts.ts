@@ -6,6 +6,7 @@ export const ClinicianAsk = later(async () => (await folded()).ClinicianAsk);
 export const ComplaintsAsk = later(async () => (await folded()).ComplaintsAsk);
 export const EquipmentFields = later(async () => (await folded()).EquipmentFields);
 export const ExerciseChooser = later(async () => (await folded()).ExerciseChooser);
+export const LiftExtras = later(async () => (await folded()).LiftExtras);
 export const ListAsk = later(async () => (await folded()).ListAsk);
 export const PieceRows = later(async () => (await folded()).PieceRows);
 export const PressureAsk = later(async () => (await folded()).PressureAsk);

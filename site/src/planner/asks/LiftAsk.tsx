@@ -1,6 +1,6 @@
 import { canLoad, type Exercise } from '@windlass/core/anatomy';
 import { useState } from 'preact/hooks';
-import { ExerciseChooser, SetAsk } from '../foldedParts.ts';
+import { ExerciseChooser, LiftExtras, SetAsk } from '../foldedParts.ts';
 import { dateWords } from '../sheet/dateWords.ts';
 import { chooseExercise, exerciseAt } from '../state/liftEdits.ts';
 import { addSet, setsOf } from '../state/setEdits.ts';
@@ -67,6 +67,9 @@ export function LiftAsk({ place }: { readonly place: number }) {
         />
       </FieldRow>
       <KnownSets place={place} />
+      <Fold title={words.extras.title} places={['join', 'chain', 'overrules'].map(at)}>
+        <LiftExtras place={place} />
+      </Fold>
       {isChoosing && (
         <ExerciseChooser
           gym={gym}

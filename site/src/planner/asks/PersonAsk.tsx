@@ -62,6 +62,24 @@ export function PersonAsk() {
         />
         <UnitAsk />
       </FieldRow>
+      <FieldRow
+        at={[intent('minutesAtMost'), intent('overrules')]}
+        help={asked.minutesHelp}
+        lines={2}
+      >
+        <NumberAsk
+          at={intent('minutesAtMost')}
+          label={asked.minutes}
+          min={1}
+          max={600}
+          step={5}
+          start={30}
+          unit="min"
+          isOptional
+          isPart
+        />
+        <DayAsk at={[...intent('overrules'), 'nextDate']} label={asked.next} isOptional isPart />
+      </FieldRow>
       {others.length > 0 && (
         <Fold
           title={asked.otherSets(others.length)}

@@ -22,7 +22,6 @@ export function PlannedView({ number, plan, sheet, most }: PlannedViewProps) {
   const [ending, ...notes] = sheet.notes;
   const reasons = [
     ...(sheet.chosenFor ?? []),
-    ...sheet.fixed,
     ...sheet.refused,
     ...(sheet.join?.notes ?? []),
     ...notes,
@@ -39,6 +38,11 @@ export function PlannedView({ number, plan, sheet, most }: PlannedViewProps) {
         </strong>{' '}
         {ending}
       </p>
+      {sheet.fixed.length > 0 && (
+        <p class="lift-fixed">
+          <strong>{words.lift.fixed}</strong> {sheet.fixed.join(' ')}
+        </p>
+      )}
       <Steps plan={plan} sheet={sheet} most={most} />
       {sheet.chain && <PastFailure chain={sheet.chain} />}
       <Why load={`${mark}${value} ${unit}`} reasons={reasons} />
