@@ -7,6 +7,8 @@ it.each([
   ['fr', ','],
   ['sv', ','],
   ['de-CH', '.'],
+  // Digits that loads are written in here, with the mark that goes with them (Unicode CLDR, latn).
+  ['ar-EG', '.'],
 ])('the decimal mark of %s is %s', (locale, mark) => {
   expect(decimalMark(locale)).toBe(mark);
 });

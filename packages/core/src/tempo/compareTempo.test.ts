@@ -33,6 +33,18 @@ describe('compareTempo', () => {
     );
   });
 
+  it('numbers the repetitions from 1, and counts no resting pause as under load', () => {
+    const restingPauses = ['pause-after-lower', 'pause-after-lift'] as const;
+    const comparison = compared(asked, [asAsked, asAsked], { ...counted, restingPauses });
+    // Under load: lowering 4 s and lift 1 s; both pauses, 2 s and 1 s, rest.
+    expect(
+      comparison.reps.map(({ rep, seconds, secondsUnderLoad }) => [rep, seconds, secondsUnderLoad]),
+    ).toEqual([
+      [1, 8, 5],
+      [2, 8, 5],
+    ]);
+  });
+
   it('measures each phase over the set', () => {
     const done = [asAsked, { ...asAsked, lowerSeconds: 2.3 }, { ...asAsked, lowerSeconds: 4.5 }];
     const [lower] = compared(asked, done, counted).phases;

@@ -1,0 +1,17 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import base from '../../vitest.config.ts';
+import { mutatedFolder } from './mutatedFolder.ts';
+
+/** A folder answers for itself: only its own tests count, not those of the floors that use it. */
+export default defineConfig({
+  ...base,
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  test: {
+    ...base.test,
+    include: [`packages/core/src/${mutatedFolder()}/**/*.test.ts`],
+    setupFiles: ['tests/setup/seedProperties.ts', 'tests/mutation/fewerCases.ts'],
+    // Mutants are switched on while the code runs, so its modules need not be loaded anew.
+    isolate: false,
+  },
+});
