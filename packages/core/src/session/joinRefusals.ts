@@ -1,4 +1,5 @@
-import type { MuscleId } from '../anatomy/index.ts';
+import { type MuscleId, muscles } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import type { JoinIntent } from './Intent.ts';
 import type { KnownLift } from './knownLift.ts';
 import type { Refusal } from './LiftPlan.ts';
@@ -27,7 +28,9 @@ export function joinRefusals(
   const [a, b] = [first, second].map(({ question }) => question.lift.exercise);
   const shared = Object.keys(a?.direct ?? {}).filter((id) => b?.direct[id as MuscleId]);
   if (kind === 'pair' || shared.length === 0) return [];
-  const names = shared.map((id) => id.replaceAll('-', ' ')).join(' and ');
+  const names = shared
+    .map((id) => inSentence(muscles.find((muscle) => muscle.id === id)?.name ?? id))
+    .join(', ');
   const message = `${a?.name} and ${b?.name} both work ${names}, so neither rests while the other is done. Take turns with a lift for other muscles.`;
   return [{ what: 'join', code: 'session.in-turn-shares-muscles', message }];
 }

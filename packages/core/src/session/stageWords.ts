@@ -1,4 +1,10 @@
-import type { Stage } from '../extension/index.ts';
+import type { HoldStage, Stage } from '../extension/index.ts';
+
+const places: Readonly<Record<HoldStage['at'], string>> = {
+  stretched: 'in the stretched position',
+  middle: 'in the middle position',
+  contracted: 'in the contracted position',
+};
 
 /** A stage of a chain as it is to be done. */
 export function stageWords(stage: Stage): string {
@@ -6,7 +12,7 @@ export function stageWords(stage: Stage): string {
     case 'lift':
       return 'lift until a rep cannot be finished';
     case 'hold':
-      return `hold in the ${stage.at} position, ${stage.maxSeconds} s at most`;
+      return `hold ${places[stage.at]}, ${stage.maxSeconds} s at most`;
     case 'lower':
       return stage.maxLowerings === 1
         ? `lower once, over ${stage.secondsEach} s`
@@ -18,6 +24,8 @@ export function stageWords(stage: Stage): string {
     case 'pause':
       return `pause ${stage.seconds} s and lift on`;
     case 'assisted':
-      return `${stage.reps} ${stage.reps === 1 ? 'rep' : 'reps'} with a partner's help`;
+      return stage.reps === 1
+        ? 'one rep with a partner’s help'
+        : `${stage.reps} reps with a partner’s help`;
   }
 }
