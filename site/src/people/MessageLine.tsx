@@ -7,7 +7,10 @@ interface MessageLineProps {
   readonly onDismiss: () => void;
 }
 
-/** What happened, with the way back where there is one; it stays in sight while the page is scrolled. */
+/**
+ * What happened, with the way back where there is one. What went wrong and what can be taken back
+ * stay in sight while the page is scrolled.
+ */
 export function MessageLine({ message, onDismiss }: MessageLineProps) {
   const { text, isWrong = false, undo } = message;
   const button = useRef<HTMLButtonElement>(null);
@@ -16,7 +19,11 @@ export function MessageLine({ message, onDismiss }: MessageLineProps) {
     if (undo) button.current?.focus();
   }, [undo]);
   return (
-    <div class="say" data-wrong={isWrong ? 'true' : undefined}>
+    <div
+      class="say"
+      data-wrong={isWrong ? 'true' : undefined}
+      data-stays={isWrong || undo ? 'true' : undefined}
+    >
       <p role={isWrong ? 'alert' : 'status'}>{text}</p>
       {undo && (
         <button ref={button} type="button" class="wl-button" onClick={undo}>

@@ -1,14 +1,31 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { withSavedId } from '../../planner/saved/SavedIds.ts';
 import { firstExample } from '../../planner/state/examples.ts';
-import { listRecords, listSessionsOf, openDatabase } from '../../storage/index.ts';
+import { getAt, setAt } from '../../planner/state/tree.ts';
+import {
+  keepRecord,
+  listRecords,
+  listSessionsOf,
+  newRecord,
+  openDatabase,
+  stampNow,
+} from '../../storage/index.ts';
 import type { FloorEvent } from '../run/FloorEvent.ts';
 import { foldEvents } from '../run/foldEvents.ts';
 import { openPlan } from '../session/openPlan.ts';
 import { openKeeper } from './openKeeper.ts';
 import type { SavedRun } from './SavedRun.ts';
 
+const set = {
+  date: '2027-03-15',
+  exercise: 'cable-pulldown',
+  set: 1,
+  load: { value: 48.75, unit: 'kg' },
+  counts: 'stack',
+  reps: 9,
+} as const;
 const opened = openPlan(firstExample);
 if (opened.kind === 'wrong') throw new Error(opened.message);
 const { session } = opened;
@@ -63,14 +80,6 @@ describe('a running session in the database', () => {
   it('joins the log of its client when it ends, and is found no more', async () => {
     const kept = await keeper();
     await kept.begin(run);
-    const set = {
-      date: '2027-03-15',
-      exercise: 'cable-pulldown',
-      set: 1,
-      load: { value: 48.75, unit: 'kg' },
-      counts: 'stack',
-      reps: 9,
-    } as const;
     expect(await kept.end(run, { date: '2027-03-15', sets: [set] })).toEqual({ kind: 'kept' });
     expect(await kept.find()).toBeNull();
     const again = { ...run, id: 'a2' };
@@ -86,6 +95,39 @@ describe('a running session in the database', () => {
       '2027-03-15',
       '2027-03-18',
     ]);
+  });
+
+  it('joins the log of the kept person that its plan came from, whoever else has that name', async () => {
+    const opened = await openDatabase();
+    if (opened.kind === 'failed') throw new Error(opened.detail);
+    const { database } = opened;
+    const client = getAt(firstExample, ['client']) ?? {};
+    for (const id of ['namesake', 'own']) {
+      await keepRecord(database, 'clients', newRecord(id, { client }), stampNow());
+    }
+    const kept = await keeper();
+    const own = { ...run, plan: withSavedId(firstExample, 'client', 'own') };
+    await kept.begin(own);
+    await kept.end(own, { date: '2027-03-15', sets: [set] });
+    expect(await listSessionsOf(database, 'own')).toMatchObject({ records: [{ sets: [set] }] });
+    expect(await listSessionsOf(database, 'namesake')).toMatchObject({ records: [] });
+  });
+
+  it('keeps a person of whom a number was typed as one that can be read back', async () => {
+    const kept = await keeper();
+    const typed = {
+      ...run,
+      plan: setAt(firstExample, ['client', 'health', 'ageYears'], '41'),
+    };
+    await kept.begin(typed);
+    await kept.end(typed, { date: '2027-03-15', sets: [set] });
+    const opened = await openDatabase();
+    if (opened.kind === 'failed') throw new Error(opened.detail);
+    const clients = await listRecords(opened.database, 'clients');
+    expect(clients).toMatchObject({
+      records: [{ client: { health: { ageYears: 41 } } }],
+      broken: [],
+    });
   });
 
   it('leaves nothing behind when nothing was done in it', async () => {

@@ -1,5 +1,7 @@
 import type { LoggedSet } from '@windlass/core/progress';
 import type { Written } from '@windlass/core/schema';
+import { savedId } from '../../planner/saved/SavedIds.ts';
+import { fileOf } from '../../planner/state/fileOf.ts';
 import { isList, isRecord, type Json, textAt } from '../../planner/state/tree.ts';
 import {
   appendEvent,
@@ -95,7 +97,10 @@ function ended(answer: { readonly kind: 'ended' } | Failure): Kept {
   return answer.kind === 'ended' ? { kind: 'kept' } : answer;
 }
 
-/** The kept client of this name; where none is kept, the one of the plan is from now on. */
+/**
+ * The kept client that the plan came from, or else the one of this name; where none is kept, the one
+ * of the plan is from now on.
+ */
 async function clientOf(
   database: Database,
   plan: Json,
@@ -103,9 +108,11 @@ async function clientOf(
   const name = textAt(plan, ['client', 'name']);
   const list = await listRecords(database, 'clients');
   if (list.kind === 'failed') return list;
-  const known = list.records.find((record) => textAt(record.client, ['name']) === name);
+  const known =
+    list.records.find(({ id }) => id === savedId(plan, 'client')) ??
+    list.records.find(({ client }) => textAt(client, ['name']) === name);
   if (known) return { kind: 'client', id: known.id };
-  const client = isRecord(plan) ? (plan.client ?? {}) : {};
+  const client = isRecord(plan) ? fileOf(plan.client ?? {}) : {};
   const added = await keepRecord(database, 'clients', newRecord(freshId(), { client }), stampNow());
   if (added.kind === 'failed') return added;
   if (added.kind === 'kept') return { kind: 'client', id: added.record.id };
