@@ -23,7 +23,8 @@ function problemOf(issue: z.core.$ZodIssue): Problem {
     };
   }
   if (issue.code === 'custom' && typeof issue.params?.code === 'string') {
-    return { code: issue.params.code, path, message: issue.message };
+    const { code, params } = issue.params;
+    return { code, path, message: issue.message, ...(params && { params }) };
   }
   return { code: `schema.${issue.code.replaceAll('_', '-')}`, path, message: issue.message };
 }
