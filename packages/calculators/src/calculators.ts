@@ -6,6 +6,7 @@ import { exchange } from './exchange/definition.ts';
 import { firstLoad } from './first-load/definition.ts';
 import { gymLoads } from './gym-loads/definition.ts';
 import { loadForWindowCalculator } from './load-for-window/definition.ts';
+import { logReview } from './log-review/definition.ts';
 import { nextDate } from './next-date/definition.ts';
 import { pair } from './pair/definition.ts';
 import { pastFailure } from './past-failure/definition.ts';
@@ -26,6 +27,7 @@ export const calculators: readonly Calculator[] = [
   exchange,
   nextDate,
   calendar,
+  logReview,
   compareEquationsCalculator,
   tempoSeconds,
 ];

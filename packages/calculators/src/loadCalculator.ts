@@ -10,6 +10,7 @@ const loaders: Readonly<Record<string, () => Promise<Calculator>>> = {
   'gym-loads': async () => (await import('./gym-loads/definition.ts')).gymLoads,
   'load-for-window': async () =>
     (await import('./load-for-window/definition.ts')).loadForWindowCalculator,
+  'log-review': async () => (await import('./log-review/definition.ts')).logReview,
   'next-date': async () => (await import('./next-date/definition.ts')).nextDate,
   pair: async () => (await import('./pair/definition.ts')).pair,
   'past-failure': async () => (await import('./past-failure/definition.ts')).pastFailure,

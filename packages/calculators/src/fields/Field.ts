@@ -1,5 +1,7 @@
 import type { LoadValue } from '@windlass/core/load';
 import type { Tempo } from '@windlass/core/tempo';
+import type { ComponentType } from 'preact';
+import type { ControlProps } from '../ui/FieldControl.ts';
 
 /** What every field says about itself. */
 export interface FieldFace {
@@ -63,11 +65,17 @@ export interface ChoiceField extends FieldFace {
   readonly remember?: string;
 }
 
-/** Words as somebody wrote them, on one line. */
+/** Words as somebody wrote them, on one line where it has no control of its own. */
 export interface TextField extends FieldFace {
   readonly kind: 'text';
   readonly maxLength: number;
   readonly default: string | null;
+  /** Longer texts stay out of the address, and so on this page alone. */
+  readonly inAddressUpTo?: number;
+  /** What takes the place of one line. */
+  readonly control?: ComponentType<ControlProps<TextField>>;
+  /** The control has several parts, and the label is that of all. */
+  readonly isGroup?: boolean;
 }
 
 /** A calendar date, without hours or zone: `2026-03-02`. */

@@ -42,6 +42,7 @@ type OneInput = Exclude<Field, { kind: 'rows' | 'window' | 'many' }>;
 
 function isOneInput(field: Field): field is OneInput {
   if (field.kind === 'rows' || field.kind === 'window' || field.kind === 'many') return false;
+  if (field.kind === 'text') return !field.isGroup;
   return field.kind !== 'choice' || field.options.length > 4;
 }
 

@@ -29,8 +29,10 @@ export function ScalarControl({ field, ...rest }: ControlProps<ScalarField>) {
       ) : (
         <ChoiceControl field={field} {...rest} />
       );
-    case 'text':
-      return <TextControl field={field} {...rest} />;
+    case 'text': {
+      const Control = field.control ?? TextControl;
+      return <Control field={field} {...rest} />;
+    }
     case 'date':
     case 'time':
       return <MomentControl field={field} {...rest} />;

@@ -1,5 +1,5 @@
 import type { Exercise, MuscleId } from '../anatomy/index.ts';
-import { dateOfDay, dayNumber, muscleDose } from '../recovery/index.ts';
+import { dateOfDay, dayNumber, type MuscleDose, muscleDose } from '../recovery/index.ts';
 import { setAsideTags } from './LiftSession.ts';
 import type { LoggedSet } from './LoggedSet.ts';
 
@@ -72,11 +72,16 @@ export function weeklyDose(
       : `${set.date}|${set.exercise}|${set.set}|${counted.size}`;
     counted.set(key, { set, week, exercise });
   }
-  const rows = [...counted.values()];
-  const numbers = rows.map(({ week }) => week);
-  const [first, last] = [Math.min(...numbers), Math.max(...numbers)];
-  const weeks = Array.from({ length: rows.length === 0 ? 0 : last - first + 1 }, (_, i) => {
-    const inWeek = rows.filter(({ week }) => week === first + i);
+  const rows = [...counted.values()].sort((a, b) => a.week - b.week);
+  const inWeeks = new Map<number, typeof rows>();
+  for (const row of rows) {
+    const inWeek = inWeeks.get(row.week) ?? [];
+    inWeek.push(row);
+    inWeeks.set(row.week, inWeek);
+  }
+  const [first, last] = [rows[0]?.week ?? 0, rows.at(-1)?.week ?? -1];
+  const weeks = Array.from({ length: last - first + 1 }, (_, i) => {
+    const inWeek = inWeeks.get(first + i) ?? [];
     return { from: dateOfDay(7 * (first + i) - 3), muscles: musclesIn(inWeek) };
   });
   return { weeks, unknown: [...unknown].sort() };
@@ -86,9 +91,12 @@ function musclesIn(
   rows: readonly { readonly set: LoggedSet; readonly exercise: CountedExercise }[],
 ): readonly MuscleWeek[] {
   const sets = new Map<MuscleId, { sets: number; setAside: number }>();
+  const doses = new Map<CountedExercise, readonly MuscleDose[]>();
   for (const { set, exercise } of rows) {
     const aside = set.tags?.some((tag) => setAsideTags.includes(tag)) === true;
-    for (const { muscle, countedSets } of muscleDose([{ exercise, sets: 1 }])) {
+    const dose = doses.get(exercise) ?? muscleDose([{ exercise, sets: 1 }]);
+    doses.set(exercise, dose);
+    for (const { muscle, countedSets } of dose) {
       const before = sets.get(muscle) ?? { sets: 0, setAside: 0 };
       sets.set(muscle, {
         sets: before.sets + countedSets,

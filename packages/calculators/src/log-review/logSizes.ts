@@ -1,0 +1,2 @@
+/** Logs with more characters stay out of the address. */
+export const IN_ADDRESS = 6000;
