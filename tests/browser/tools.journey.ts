@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { siteInBrowser } from './siteInBrowser.ts';
+import { violations } from './violations.ts';
 
 const here = siteInBrowser();
 
@@ -40,6 +42,61 @@ describe('a tool', () => {
     await page.close();
   });
 
+  it('says when muscles are ready again, later after more sets', async () => {
+    const page = await here.browser.newPage();
+    await page.goto(`${here.origin}/tools/next-date/`, { waitUntil: 'networkidle' });
+    const answer = page.getByRole('status').first();
+    const before = await answer.textContent();
+    await page.getByRole('textbox', { name: 'Lift 1: sets' }).fill('6');
+    await expect.poll(() => answer.textContent()).not.toBe(before);
+    expect(new URL(page.url()).search).toContain('cable-row_6');
+    const strip = page.getByRole('img', { name: /When each muscle is ready again/ });
+    expect(await strip.getAttribute('aria-label')).toMatch(/Lats: earliest .* likely .* cautious/);
+    expect(await violations(page)).toEqual([]);
+    await page.close();
+  });
+
+  it('gives a calendar as a file that others can read', async () => {
+    const page = await here.browser.newPage();
+    await page.goto(`${here.origin}/tools/calendar/`, { waitUntil: 'networkidle' });
+    await page.getByRole('textbox', { name: 'Sessions a week' }).fill('2');
+    const answer = page.getByRole('status').first();
+    await expect.poll(() => answer.textContent()).toContain('of 8 asked for');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: /^Save for a calendar/ }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('boathouse-crew.ics');
+    const text = readFileSync(await file.path(), 'utf8');
+    expect(text).toMatch(/^BEGIN:VCALENDAR\r\n/);
+    expect(text.match(/BEGIN:VEVENT/g)).toHaveLength(8);
+    expect(text).toContain('UID:boathouse-crew-1@windlass');
+    expect(await violations(page)).toEqual([]);
+    await page.close();
+  });
+
+  it('reads a log from a file, and lists the row that it cannot read', async () => {
+    const page = await here.browser.newPage();
+    await page.goto(`${here.origin}/tools/log-review/`, { waitUntil: 'networkidle' });
+    const rows = [
+      '03.02.2026;Chin-up;105 lb;8',
+      '06.02.2026;Chin-up;47,5;9',
+      '10.02.2026;Chin-up;much;9',
+    ];
+    const text = ['Day;Lift;Load;Count', ...rows].join('\n');
+    const file = { name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(text) };
+    await page.locator('input[type=file]').setInputFiles(file);
+    const answer = page.getByRole('status').first();
+    await expect.poll(() => answer.textContent()).toContain('No next load');
+    await page.getByText('How the log is read').click();
+    await page.getByRole('radio', { name: 'Day first' }).check();
+    await expect.poll(() => answer.textContent()).toContain('Chin-up');
+    const main = await page.locator('main').textContent();
+    expect(main).toContain('One row was not read');
+    expect(main).toContain('10.02.2026;Chin-up;much;9');
+    expect(await violations(page)).toEqual([]);
+    await page.close();
+  });
+
   it('has its default answer without scripts', async () => {
     const context = await here.browser.newContext({ javaScriptEnabled: false });
     const page = await context.newPage();
@@ -48,6 +105,9 @@ describe('a tool', () => {
       ['load-for-window', 'kg'],
       ['warm-up-ramp', 'kg'],
       ['tempo-seconds', 's'],
+      ['next-date', 'Mar'],
+      ['calendar', 'sessions'],
+      ['log-review', 'kg'],
     ]) {
       await page.goto(`${here.origin}/tools/${tool}/`);
       expect(await page.getByRole('status').first().textContent()).toContain(answer);

@@ -124,6 +124,7 @@ export const words = {
     weekdays: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'],
     months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
     day: (weekday: string, day: number, month: string) => `${weekday} ${day} ${month}`,
+    dayMonth: (day: number, month: string) => `${day} ${month}`,
     short: (weekday: string, day: number) => `${weekday} ${day}`,
     at: (day: string, time: string) => `${day}, ${time}`,
   },

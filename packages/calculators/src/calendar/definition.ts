@@ -1,10 +1,13 @@
 import { recoveryModel } from '@windlass/core/recovery';
+import type { NextLink } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
+import { sessionKinds } from '../precomputed/sessionKinds.ts';
 import { HEALTH_NOT_ASKED } from '../shared/cautions.ts';
 import { PROJECT_CHOICE } from '../shared/sources.ts';
-import { computeCalendar } from './compute.ts';
+import { workText } from '../shared/workText.ts';
+import { type CalendarResult, computeCalendar } from './compute.ts';
 import { CalendarDetails } from './details.tsx';
-import { fields, groups } from './fields.ts';
+import { type CalendarInput, fields, groups } from './fields.ts';
 import { snippet } from './snippet.ts';
 import { WeekTable } from './WeekTable.tsx';
 import { whyPlan } from './why.ts';
@@ -43,8 +46,38 @@ export const calendar = defineCalculator({
     const { fitted, indirect, pastFailure, spread } = recoveryModel;
     return [fitted, indirect, pastFailure, spread].map(({ source }) => source);
   },
-  next: () => [],
+  next: nextOf,
   snippet,
   view: (_, { request, plan }) => WeekTable({ request, sessions: plan.sessions }),
   details: (input, result) => CalendarDetails({ input, result }),
 });
+
+/** The first session of the plan, and the one after it, for the hours of every muscle. */
+function nextOf(input: CalendarInput, { plan }: CalendarResult): readonly NextLink[] {
+  const [first, second] = plan.sessions;
+  const row = input.sessions[Number(first.session) - 1];
+  if (row === undefined) return [];
+  const idsOf = (trains: CalendarInput['sessions'][number]['trains'] | undefined) =>
+    (sessionKinds[trains ?? ''] ?? []).map(({ id }) => id);
+  const [on = '', at = ''] = first.start.split('T');
+  const end = row.end === 'past' ? { left: 0, stages: 2 } : { left: Number(row.end), stages: 0 };
+  const following = second && input.sessions[Number(second.session) - 1];
+  return [
+    {
+      calculator: 'next-date',
+      label: said.ready,
+      carry: {
+        work: idsOf(row.trains)
+          .map((id) => workText(id, row.sets, end))
+          .join('~'),
+        on,
+        at,
+        zone: input.zone,
+        status: input.status,
+        next: idsOf(following?.trains).join('~'),
+        plannedOn: second?.start.slice(0, 10) ?? '',
+        ...(second ? { plannedAt: second.start.slice(11) } : {}),
+      },
+    },
+  ];
+}

@@ -2,9 +2,10 @@ import { toKg } from '@windlass/core/load';
 import { evidenceModel, generalCurve, tempoLaw } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import { defineCalculator } from '../contract/defineCalculator.ts';
-import { loadText } from '../fields/fieldText.ts';
+import { loadText, windowText } from '../fields/fieldText.ts';
 import { barTexts } from '../shared/barTexts.ts';
 import { HEALTH_NOT_ASKED, NOBODY_THERE } from '../shared/cautions.ts';
+import { gearTexts } from '../shared/gearTexts.ts';
 import { loadFace, loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { computeLoadForWindow, type WindowInput } from './compute.ts';
@@ -54,11 +55,17 @@ export const loadForWindowCalculator = defineCalculator({
     const tempo = { tempo: formatTempo(input.tempo), reps };
     const bar = barTexts(input);
     const time = { calculator: 'tempo-seconds', label: said.howLong, carry: tempo };
-    if (input.gear !== 'bar') return [time];
+    const log = {
+      calculator: 'log-review',
+      label: said.log,
+      carry: { window: windowText(input.window), show: input.show, ...gearTexts(input) },
+    };
+    if (input.gear !== 'bar') return [time, log];
     return [
       { calculator: 'warm-up-ramp', label: said.warmUp, carry: { work: best, ...bar } },
       { calculator: 'bar-loading', label: said.loadTheBar, carry: { target: best, ...bar } },
       time,
+      log,
     ];
   },
   snippet,

@@ -33,6 +33,7 @@ export const said = {
     beginLighter: 'Begin lighter',
     instead: (start: string) => `${start}, count, enter that set here, and go by the new answer.`,
   },
+  log: 'What does the log say, and what next?',
   howLong: 'How long is that set?',
   warmUp: 'Warm up to it',
   loadTheBar: 'Load the bar',

@@ -9,6 +9,7 @@ import { computeLogReview, type LogReviewResult } from './compute.ts';
 import { LogReviewDetails } from './details.tsx';
 import { fields, groups, type LogReviewInput } from './fields.ts';
 import { liftName } from './liftName.ts';
+import { nextOf } from './nextOf.ts';
 import { repsAt } from './repsAt.ts';
 import { snippet } from './snippet.ts';
 import { LogReviewView } from './view.tsx';
@@ -38,7 +39,7 @@ export const logReview = defineCalculator({
       ...(advice.kind === 'come-back' ? strengthDrift.sources : []),
     ];
   },
-  next: () => [],
+  next: nextOf,
   snippet,
   view: (input, result) => LogReviewView({ input, result }),
   details: (input, result) => LogReviewDetails({ input, result }),

@@ -1,3 +1,4 @@
+import { inSentence } from '@windlass/core/basis';
 import type { NoAnswer } from '../contract/Answer.ts';
 import type { ReadLog } from './readLog.ts';
 import { UnreadPanel } from './UnreadPanel.tsx';
@@ -5,7 +6,7 @@ import { said } from './words.ts';
 
 /** There is nothing to review: why, and the rows that could not be read. */
 export function noReview(log: ReadLog, reason: keyof typeof said.noReview): NoAnswer {
-  const needed = log.missing.map((field) => said.holds[field]);
+  const needed = log.missing.map((field) => inSentence(said.holds[field]));
   return {
     kind: 'none',
     reason,

@@ -1,6 +1,6 @@
 import { dateOfDay, dayNumber } from '@windlass/core/recovery';
 import { inUnit } from '../shared/inUnit.ts';
-import { formatDate } from '../ui/formatDate.ts';
+import { formatDayMonth } from '../ui/formatDate.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { TrendChart } from '../ui/TrendChart.tsx';
 import type { LogReviewResult } from './compute.ts';
@@ -43,7 +43,7 @@ export function LogReviewView({ input: { show }, result: { review, lift } }: Log
         line={line}
         days={dots.map(({ day }) => ({
           day,
-          name: formatDate(dateOfDay(day)).replace(/^\S+ /, ''),
+          name: formatDayMonth(dateOfDay(day)),
         }))}
         says={said.trendSays(liftName(lift), rate, dots.length)}
       />

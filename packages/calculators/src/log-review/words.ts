@@ -41,7 +41,7 @@ export const said = {
   nextLoad: 'Next load',
   noReview: {
     columns: (needed: string) =>
-      `Say which column holds: ${needed.toLowerCase()}. It stands under “How the log is read”.`,
+      `Say which column holds: ${needed}. It stands under “How the log is read”.`,
     'no-sets': () =>
       'No set could be read. Paste rows of sets, or see below what is wrong with each row.',
     'nothing-to-review': () => 'No set lies before the day of the next session. Change the day.',
@@ -153,5 +153,4 @@ export const said = {
   recovery: 'When may these muscles be trained hard again?',
   window: 'Which load fails in a rep window?',
   strength: 'What do these sets say about the one-rep max?',
-  days: 'Which days do the sessions go on?',
 } as const;

@@ -1,3 +1,4 @@
+import { inSentence } from '@windlass/core/basis';
 import { hoursUntilReady, muscleDose } from '@windlass/core/recovery';
 import { formatNumber } from '../ui/formatNumber.ts';
 import type { NextDateResult } from './compute.ts';
@@ -57,7 +58,7 @@ export function RepeatPanel({ input, result: { shared, options } }: RepeatPanelP
           ))}
         </tbody>
       </table>
-      <p class="wl-soft">{said.againNote(muscleName(muscle).toLowerCase())}</p>
+      <p class="wl-soft">{said.againNote(inSentence(muscleName(muscle)))}</p>
     </section>
   );
 }

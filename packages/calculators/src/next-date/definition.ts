@@ -25,7 +25,10 @@ export const nextDate = defineCalculator({
   why: whyDate,
   cautions: (_, result) => [...signs(result), HEALTH_NOT_ASKED],
   sources: (_, { muscles }) => sourcesOf(muscles),
-  next: () => [],
+  next: ({ on, plannedOn, zone, status }) => [
+    { calculator: 'calendar', label: said.calendar, carry: { firstDay: on, zone, status } },
+    { calculator: 'log-review', label: said.log, carry: { on: plannedOn ?? on } },
+  ],
   snippet,
   view: ({ zone }, { shared, start, plannedIn }) =>
     Strip({ muscles: shared, start, zone, plannedIn }),

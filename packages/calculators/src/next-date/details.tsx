@@ -1,3 +1,4 @@
+import { inSentence } from '@windlass/core/basis';
 import { type MuscleReadiness, muscleDose, notCounted } from '@windlass/core/recovery';
 import type { NextDateResult } from './compute.ts';
 import { EffectsPanel } from './EffectsPanel.tsx';
@@ -66,7 +67,7 @@ export function NextDateDetails({ input, result }: NextDateDetailsProps) {
 }
 
 function namesOf(muscles: readonly MuscleReadiness['muscle'][]): string {
-  return said.list(muscles.map((muscle) => muscleName(muscle).toLowerCase()));
+  return said.list(muscles.map((muscle) => inSentence(muscleName(muscle))));
 }
 
 interface HoldRowProps {

@@ -1,4 +1,5 @@
 import type { MuscleId } from '@windlass/core/anatomy';
+import { inSentence } from '@windlass/core/basis';
 import { type TrainedLift, trainedLifts } from '../precomputed/trainedLifts.ts';
 import { exerciseOf } from '../shared/exerciseFields.ts';
 import { said } from './words.ts';
@@ -15,7 +16,7 @@ export function exercisesFor(
     lifts.flatMap((lift) => {
       const role = roleOf(lift, muscle);
       if (role === 'none') return [];
-      const name = lift.name.toLowerCase();
+      const name = inSentence(lift.name);
       return [role === 'helps' ? said.helps(name) : name];
     }),
   );

@@ -1,3 +1,4 @@
+import { inSentence } from '@windlass/core/basis';
 import type { ReadyHours } from '@windlass/core/recovery';
 import { formatWall } from '../ui/formatDate.ts';
 import type { NextDateResult } from './compute.ts';
@@ -16,7 +17,7 @@ export function plannedWords(input: NextDateInput, result: NextDateResult): read
     said.list(
       shared
         .filter(({ readyIn }) => readyIn[at] > plannedIn)
-        .map(({ muscle }) => muscleName(muscle).toLowerCase()),
+        .map(({ muscle }) => inSentence(muscleName(muscle))),
     );
   const [early, unlikely, unsure] = [late('earliest'), late('likely'), late('cautious')];
   if (early !== '') return [said.plannedEarly(when, early), said.plannedMove];

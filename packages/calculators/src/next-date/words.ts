@@ -63,5 +63,4 @@ export const said = {
   severe: 'Severe soreness was reported. These signs ask for help instead of waiting.',
   calendar: 'Which days do the sessions go on?',
   log: 'What does the log say, and what next?',
-  window: 'Which load fails in a rep window?',
 } as const;

@@ -4,6 +4,7 @@ import { formatTempo } from '@windlass/core/tempo';
 import type { NextLink } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { loadText, windowText } from '../fields/fieldText.ts';
+import { workText } from '../shared/workText.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { type ChainResult, computeChain } from './compute.ts';
 import { ChainDetails } from './details.tsx';
@@ -49,15 +50,24 @@ function wholeSeconds({ low, likely, high, level }: Band): Band {
   return { low: Math.round(low), likely: Math.round(likely), high: Math.round(high), level };
 }
 
-function nextLinks(input: ChainInput, { exercise, forecast }: ChainResult): readonly NextLink[] {
+function nextLinks(
+  input: ChainInput,
+  { exercise, forecast, stages }: ChainResult,
+): readonly NextLink[] {
   const lift = forecast.stages[0]?.count ?? forecast.secondsUnderLoad;
   const count = (reps: number, most: number) => Math.min(most, Math.max(1, reps));
   const tempo = formatTempo(input.tempo);
   const window = windowText({ low: count(lift.low, 50), high: count(lift.high, 50) });
   const work = loadText({ value: toKg(loadFromValue(input.load)), unit: 'kg' });
   const possible = String(count(lift.likely, 40));
+  const past = stages.filter(({ kind }) => kind !== 'lift').length;
   return [
     { calculator: 'load-for-window', label: said.otherLoad, carry: { tempo, window } },
+    {
+      calculator: 'next-date',
+      label: said.whenAgain,
+      carry: { work: workText(exercise.id, 1, { left: 0, stages: past }), next: '', plannedOn: '' },
+    },
     ...(exercise.loads.includes('barbell')
       ? [{ calculator: 'warm-up-ramp', label: said.warmUp, carry: { work, possible } }]
       : []),

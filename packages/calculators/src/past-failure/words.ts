@@ -114,6 +114,7 @@ export const said = {
   nearest: (chain: string) => `Instead: ${inSentence(chain)}`,
   stopShort: (count: number) => `End the set with ${count} or more repetitions left.`,
   otherExercise: 'Which exercise can be left at any point?',
+  whenAgain: 'When may these muscles be trained hard again?',
   otherLoad: 'Which load fails within these reps?',
   warmUp: 'Warm up to it',
   howLong: 'How long is the lifting?',

@@ -87,7 +87,8 @@ function nextOf(input: StrengthInput): readonly NextLink[] {
   const failed = [...sets]
     .sort((a, b) => a.daysAgo - b.daysAgo)
     .find(({ ended, reps }) => ended === 'failure' && reps >= 1 && reps <= 50);
-  if (!failed) return [window];
+  const log = { calculator: 'log-review', label: said.log, carry: { show } };
+  if (!failed) return [window, log];
   const carry = { load: loadText(failed.load), reps: String(failed.reps) };
-  return [window, { calculator: 'compare-equations', label: said.equations, carry }];
+  return [window, { calculator: 'compare-equations', label: said.equations, carry }, log];
 }

@@ -86,6 +86,7 @@ export const said = {
     why: 'A single at the limit asks for practice in the lift, a way out of it and a warm-up of its own; nothing that is planned here needs one.',
     instead: 'A set of 3 to 8 reps to failure tells nearly as much.',
   },
+  log: 'What does the log say, and what next?',
   window: 'Which load fails in a rep window?',
   equations: 'What do published equations make of the last set?',
   belt: 'Which loads can the belt make?',

@@ -23,6 +23,12 @@ export function formatDay(date: string): string {
   return words.dates.short(weekday, day);
 }
 
+/** `5 Mar`, for an axis of days. */
+export function formatDayMonth(date: string): string {
+  const { day, month } = partsOf(date);
+  return words.dates.dayMonth(day, month);
+}
+
 /** `Thu 5 Mar, 18:00` of a wall time `2026-03-05T18:00`. */
 export function formatWall(wall: string): string {
   return words.dates.at(formatDate(wall.slice(0, 10)), wall.slice(11, 16));
