@@ -142,7 +142,11 @@ describe('strength-from-sets', () => {
   it('refuses a load of nothing, and carries the sets on', () => {
     expect(calculator.answer({ sets: set('0kg', 8) })).toMatchObject({ reason: 'nothing-moves' });
     const { next } = shown({ sets: `${set('60kg', 8, 'failure', 3)}~${set('50kg', 12, '2', 3)}` });
-    expect(next.map(({ calculator: id }) => id)).toEqual(['load-for-window', 'compare-equations']);
+    expect(next.map(({ calculator: id }) => id)).toEqual([
+      'load-for-window',
+      'compare-equations',
+      'log-review',
+    ]);
     expect(next[0]?.carry.sets).toBe('60kg_8__failure_3~50kg_12__2_3');
     expect(next[1]?.carry).toEqual({ load: '60kg', reps: '8' });
   });
