@@ -21,7 +21,7 @@ export default defineConfig({
     setupFiles: ['tests/setup/seedProperties.ts'],
     include: [
       '{packages/*,site}/src/**/*.test.{ts,tsx}',
-      'packages/*/languages/*.test.ts',
+      'packages/*/{build,languages}/*.test.ts',
       'tests/**/*.test.ts',
     ],
   },

@@ -18,7 +18,7 @@ import { jsonInputs, LEAKS, nastyTexts } from './testing/fieldValues.ts';
 import { runSnippet } from './testing/runSnippet.ts';
 import { snippetTypeErrors } from './testing/snippetTypeErrors.ts';
 import { structureFaults } from './testing/structureFaults.ts';
-import { words } from './words.ts';
+import { below } from './ui/below/words.ts';
 
 describe('the list of calculators', () => {
   it('has unique ids that make addresses', () => {
@@ -76,14 +76,13 @@ describe.each(calculators)('$id', (calculator) => {
     const html = renderCalculator(calculator);
     expect(structureFaults(html)).toEqual([]);
     const shown = resultOf(calculator);
-    const { more } = words;
     for (const part of [
       shown.headline.value,
       shown.why.formula,
-      more.copyLink,
-      more.print,
-      more.copyCode,
-      more.sources,
+      below.copyLink,
+      below.print,
+      below.copyCode,
+      below.sources,
     ]) {
       expect(html).toContain(escaped(part));
     }

@@ -55,22 +55,9 @@ export const words = {
     noneFound: 'Nothing in the list has these words.',
   },
   more: {
-    why: 'Why',
-    cautions: 'Before you load it',
     next: 'What next',
-    sources: 'What it rests on',
-    snippet: 'The same in TypeScript',
-    copyCode: 'Copy the code',
-    copyLink: 'Copy link',
-    copied: 'Copied.',
-    copyByHand: 'Copying is blocked here. Select it by hand:',
-    print: 'Print',
-    standing: {
-      verified: 'read in the publication',
-      recalled: 'recalled, counts for nothing by itself',
-      derived: 'computed from published rows',
-      convention: 'a convention, not a measurement',
-    },
+    notFetched:
+      'The reasons, cautions and sources could not be fetched. See to the connection; the next change tries again.',
   },
   phases: {
     lower: 'lower',
@@ -146,10 +133,6 @@ export const words = {
       'qualified-adult': 'a qualified adult who is there',
       coach: 'a coach',
     },
-  },
-  address: {
-    unknown: (names: string) =>
-      `The address also carries ${names}, which this calculator does not know. It is kept, and changes nothing here.`,
   },
 } as const;
 

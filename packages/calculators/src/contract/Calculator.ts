@@ -11,6 +11,8 @@ export interface Calculator {
   readonly groups: readonly FieldGroup<string>[];
   /** The texts of the default values. */
   readonly defaults: Texts;
+  /** Fetches what stands below an answer; `null` where nothing has to be fetched. */
+  readonly fetchRest: (() => Promise<void>) | null;
   /** What these texts give. A text that is missing is the default one. Never throws. */
   readonly answer: (texts: Texts) => Answer;
   /** The text of a load field one step of the equipment up or down; `null` for the plain step. */

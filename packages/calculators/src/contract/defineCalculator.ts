@@ -3,6 +3,7 @@ import { fieldText, loadText } from '../fields/fieldText.ts';
 import type { Answer, ShownResult } from './Answer.ts';
 import type { Calculator } from './Calculator.ts';
 import type { Definition } from './Definition.ts';
+import { fetchRest } from './fetchRest.ts';
 import { isShown } from './isShown.ts';
 import { readTexts } from './readTexts.ts';
 
@@ -44,7 +45,8 @@ export function defineCalculator<const F extends Fields, Result>(
     return Object.entries(field.columns).map(([of, column]) => fieldText(column, values[of]));
   }
 
-  return { id, title, question, fields, groups, defaults, answer, stepLoad: step, newRow: row };
+  const face = { id, title, question, fields, groups, defaults };
+  return { ...face, fetchRest, answer, stepLoad: step, newRow: row };
 }
 
 function shown<F extends Fields, Result>(

@@ -4,14 +4,14 @@ import type { Suggestion } from '@windlass/core/exchange';
 import type { NextLink } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { PROJECT_CHOICE } from '../shared/sources.ts';
-import { formatNumber } from '../ui/formatNumber.ts';
 import { computeExchange, type ExchangeResult } from './compute.ts';
 import { ExchangeDetails } from './details.tsx';
 import { fields, groups } from './fields.ts';
 import { labelOf } from './labelOf.ts';
-import { nameOf } from './nameOf.ts';
+import { optionsOf } from './optionsOf.ts';
 import { snippet } from './snippet.ts';
 import { ExchangeView } from './view.tsx';
+import { whyExchange } from './why.ts';
 import { said } from './words.ts';
 
 export const exchange = defineCalculator({
@@ -37,11 +37,7 @@ export const exchange = defineCalculator({
     kind: 'exact',
     says: reasonsOf(result).join(' ') || said.onlyRank,
   }),
-  why: ({ wanted }, result) => ({
-    formula: wanted === 'exercise' ? said.formula : said.areaFormula,
-    steps: optionsOf(result).map((option) => said.rank(nameOf(option), formatNumber(option.score))),
-    restsOn: said.restsOn,
-  }),
+  why: whyExchange,
   cautions: (_, { cautions }) => cautions,
   sources: () => [...exerciseSources.slice(0, 4), PROJECT_CHOICE],
   next: (_, result) => nextLinks(optionsOf(result)[0]),
@@ -49,10 +45,6 @@ export const exchange = defineCalculator({
   view: (_, result) => ExchangeView({ result }),
   details: (_, result) => ExchangeDetails({ result }),
 });
-
-function optionsOf({ setUps, others }: ExchangeResult): readonly Suggestion[] {
-  return [...setUps, ...others];
-}
 
 function staysAsItIs({ exercise, options }: ExchangeResult): boolean {
   return exercise !== null && 'against' in options && options.against.length === 0;
@@ -64,7 +56,7 @@ function reasonsOf(result: ExchangeResult): readonly string[] {
   const setUps = first.setUps.map(({ name }) => inSentence(name));
   return [
     ...(setUps.length > 0 ? [said.setUp(setUps)] : []),
-    ...first.reasonsFor.slice(0, 1).map(({ words }) => words),
+    ...first.reasonsFor.flatMap(({ code, words }) => (code === 'set-up' ? [] : words)).slice(0, 1),
   ];
 }
 

@@ -1,34 +1,34 @@
 import type { ExchangeReason, Suggestion } from '@windlass/core/exchange';
+import { below } from './below/words.ts';
 import type { ExchangeResult } from './compute.ts';
 import { LeftOutList } from './LeftOutList.tsx';
 import { nameOf } from './nameOf.ts';
-import { said } from './words.ts';
 
 /** Why it cannot stay, every option with its reasons, what was left out, what to ask, when to stop. */
 export function ExchangeDetails({ result }: { readonly result: ExchangeResult }) {
   const { exercise, options, setUps, others } = result;
   const against = 'against' in options ? options.against : [];
   const keeps = exercise !== null && against.length === 0;
-  const heading = exercise === null ? said.suggestions : keeps ? said.keepOthers : said.others;
+  const heading = exercise === null ? below.suggestions : keeps ? below.keepOthers : below.others;
   return (
     <>
-      <Reasons heading={said.against} reasons={against} />
-      <Options heading={said.setUps} options={setUps} />
+      <Reasons heading={below.against} reasons={against} />
+      <Options heading={below.setUps} options={setUps} />
       <Options heading={heading} options={others} />
-      <Reasons heading={said.notes} reasons={options.notes} />
+      <Reasons heading={below.notes} reasons={options.notes} />
       <section class="wl-panel">
-        <h2 class="wl-heading">{said.stop}</h2>
+        <h2 class="wl-heading">{below.stop}</h2>
         <ul class="wl-sources">
           {options.stop.map(({ id, sign, action }) => (
-            <li key={id}>{said.stopRule(sign, action)}</li>
+            <li key={id}>{below.stopRule(sign, action)}</li>
           ))}
         </ul>
       </section>
       <LeftOutList leftOut={options.leftOut} />
       {options.askAbout.length > 0 && (
         <section class="wl-panel">
-          <h2 class="wl-heading">{said.askAbout}</h2>
-          <p>{said.askAboutSays(options.askAbout)}</p>
+          <h2 class="wl-heading">{below.askAbout}</h2>
+          <p>{below.askAboutSays(options.askAbout)}</p>
         </section>
       )}
     </>
@@ -69,11 +69,11 @@ function Options({ heading, options }: OptionsProps) {
           <li key={nameOf(option)}>
             <h3>{nameOf(option)}</h3>
             <dl>
-              <ReasonGroup name={said.forIt} reasons={option.reasonsFor} />
-              <ReasonGroup name={said.againstIt} reasons={option.reasonsAgainst} />
+              <ReasonGroup name={below.forIt} reasons={option.reasonsFor} />
+              <ReasonGroup name={below.againstIt} reasons={option.reasonsAgainst} />
             </dl>
             {option.alsoPossible.length > 0 && (
-              <p class="wl-soft">{said.also(option.alsoPossible.map(({ name }) => name))}</p>
+              <p class="wl-soft">{below.also(option.alsoPossible.map(({ name }) => name))}</p>
             )}
           </li>
         ))}

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { fetchRest } from '../contract/fetchRest.ts';
 import type { ChainResult } from './compute.ts';
 import type { LiveDialogProps } from './live/LiveDialog.tsx';
 import { hasSavedSet } from './live/savedKey.ts';
@@ -20,7 +21,7 @@ export function LivePlace({ result, tempo }: LivePlaceProps) {
   const [isOpen, setOpen] = useState(false);
   const [Dialog, setDialog] = useState<ComponentType<LiveDialogProps> | null>(null);
   const fetchDialog = async () => {
-    const { LiveDialog } = await import('./live/LiveDialog.tsx');
+    const [{ LiveDialog }] = await Promise.all([import('./live/LiveDialog.tsx'), fetchRest?.()]);
     setDialog(() => LiveDialog);
   };
   const open = () => {

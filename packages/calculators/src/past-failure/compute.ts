@@ -1,9 +1,7 @@
 import {
   type ChainForecast,
-  type ChainNeed,
   type ChainSetting,
   type ChainTrace,
-  chainNeeds,
   chainTrace,
   forecastChain,
   type LiveSetPlan,
@@ -38,7 +36,6 @@ export interface ChainResult {
   readonly paceSeconds: number;
   readonly forecast: ChainForecast;
   readonly trace: ChainTrace;
-  readonly needs: readonly ChainNeed[];
   readonly cautions: readonly Caution[];
   readonly stopRules: readonly StopRule[];
   readonly live: LiveSetPlan;
@@ -73,7 +70,6 @@ export function computeChain(input: ChainInput): Computed<ChainResult> {
       paceSeconds,
       forecast,
       trace: chainTrace(question),
-      needs: chainNeeds(stages, exercise),
       cautions,
       stopRules: stopRulesFor(client),
       live: {

@@ -1,30 +1,32 @@
-import type { StageForecast } from '@windlass/core/extension';
+import { chainNeeds, type StageForecast } from '@windlass/core/extension';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
+import { below } from './below/words.ts';
 import type { ChainResult } from './compute.ts';
 import { amountOf } from './view.tsx';
 import { said } from './words.ts';
 
 /** Every stage with its bands, what has to be there, what ends the set, what it costs. */
 export function ChainDetails({ result }: { readonly result: ChainResult }) {
-  const { forecast, needs, stopRules } = result;
+  const { forecast, stages, exercise, stopRules } = result;
+  const needs = chainNeeds(stages, exercise);
   const { hardSets, parts } = forecast.dose;
   return (
     <>
       <section class="wl-panel">
-        <h2 class="wl-heading">{said.byStage}</h2>
+        <h2 class="wl-heading">{below.byStage}</h2>
         <table class="wl-table">
           <thead>
             <tr>
-              <th scope="col">{said.columns.stage}</th>
+              <th scope="col">{below.columns.stage}</th>
               <th scope="col" class="wl-figure">
-                {said.columns.count}
+                {below.columns.count}
               </th>
               <th scope="col" class="wl-figure">
-                {said.columns.seconds}
+                {below.columns.seconds}
               </th>
               <th scope="col" class="wl-figure">
-                {said.columns.left}
+                {below.columns.left}
               </th>
             </tr>
           </thead>
@@ -34,11 +36,11 @@ export function ChainDetails({ result }: { readonly result: ChainResult }) {
             ))}
           </tbody>
         </table>
-        <p class="wl-soft">{said.tableSays}</p>
+        <p class="wl-soft">{below.tableSays}</p>
       </section>
       {needs.length > 0 && (
         <section class="wl-panel">
-          <h2 class="wl-heading">{said.needs}</h2>
+          <h2 class="wl-heading">{below.needs}</h2>
           <ul class="wl-sources">
             {needs.map((need) => (
               <li key={`${need.kind} ${need.stage}`}>{need.words}</li>
@@ -47,17 +49,17 @@ export function ChainDetails({ result }: { readonly result: ChainResult }) {
         </section>
       )}
       <section class="wl-panel">
-        <h2 class="wl-heading">{said.stop}</h2>
+        <h2 class="wl-heading">{below.stop}</h2>
         <StopList rules={stopRules.filter(({ when }) => when === 'during')} />
-        <h3>{said.afterwards}</h3>
+        <h3>{below.afterwards}</h3>
         <StopList rules={stopRules.filter(({ when }) => when === 'after')} />
       </section>
       <section class="wl-panel">
-        <h2 class="wl-heading">{said.cost}</h2>
-        <p>{said.costSays(formatNumber(hardSets))}</p>
+        <h2 class="wl-heading">{below.cost}</h2>
+        <p>{below.costSays(formatNumber(hardSets))}</p>
         <p class="wl-soft">
           {parts
-            .map((part) => said.costPart(said.stageNames[part.kind], formatNumber(part.hardSets)))
+            .map((part) => below.costPart(said.stageNames[part.kind], formatNumber(part.hardSets)))
             .join(' + ')}
         </p>
       </section>
@@ -81,8 +83,8 @@ function StageRow({ forecast }: { readonly forecast: StageForecast }) {
   const { stage, secondsUnderLoad, capacityLeft, chanceOfNone, help = [] } = forecast;
   const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
   const notes = [
-    ...(chanceOfNone >= 0.05 ? [said.none(percent(chanceOfNone))] : []),
-    ...(help.length > 0 ? [said.help(help.map(({ likely }) => percent(likely)))] : []),
+    ...(chanceOfNone >= 0.05 ? [below.none(percent(chanceOfNone))] : []),
+    ...(help.length > 0 ? [below.help(help.map(({ likely }) => percent(likely)))] : []),
   ];
   return (
     <tr>

@@ -5,6 +5,7 @@ import type { Why } from '../contract/Answer.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { words } from '../words.ts';
+import { below } from './below/words.ts';
 import type { ChainResult } from './compute.ts';
 import type { ChainInput } from './fields.ts';
 import { said } from './words.ts';
@@ -17,25 +18,25 @@ export function whyChain(input: ChainInput, result: ChainResult): Why {
   const cost = repCost({ intensity, kappa, alpha: curve.alpha });
   const kinds = stages.map(({ kind }) => kind);
   return {
-    formula: said.formula,
+    formula: below.formula,
     steps: [
       shareWords(input, intensity),
-      said.lifting(percent(cost, 1), formatNumber(paceSeconds, 1)),
+      below.lifting(percent(cost, 1), formatNumber(paceSeconds, 1)),
       ...trace.lines.flatMap(({ id, capacity: { low, likely, high } }) =>
         id !== 'lift' && kinds.includes(id)
-          ? [said.line(id, percent(likely), percent(low), percent(high))]
+          ? [below.line(id, percent(likely), percent(low), percent(high))]
           : [],
       ),
-      said.lifters,
+      below.lifters,
     ],
     restsOn: forecast.notes.join(' ') || said.between,
   };
 }
 
 function shareWords({ heaviness, load, max }: ChainInput, intensity: number): string {
-  if (heaviness === 'share') return said.shareGiven(percent(intensity));
+  if (heaviness === 'share') return below.shareGiven(percent(intensity));
   const inUnit = (value: typeof load) => loadWords(loadFromValue(value), value.unit);
-  return said.share(inUnit(load), inUnit(max), percent(intensity));
+  return below.share(inUnit(load), inUnit(max), percent(intensity));
 }
 
 function percent(share: number, decimals = 0): string {

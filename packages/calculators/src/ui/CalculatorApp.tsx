@@ -8,7 +8,9 @@ import { words } from '../words.ts';
 import { Form } from './Form.tsx';
 import { More } from './More.tsx';
 import { NextLinks } from './NextLinks.tsx';
+import { Rest } from './Rest.tsx';
 import { ResultHead } from './ResultHead.tsx';
+import { useRest } from './useRest.ts';
 
 export interface CalculatorAppProps {
   readonly calculator: Calculator;
@@ -32,11 +34,14 @@ export interface CalculatorAppProps {
 export function CalculatorApp(props: CalculatorAppProps) {
   const { calculator, query = '', liveQuery, onStateChange, tools = '../' } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
+  const ownQuery = encodeAddress(calculator, state.texts, state.others);
+  const served = useRef(liveQuery ? ownQuery : null);
   useEffect(() => {
     if (liveQuery) setState(decodeAddress(calculator, liveQuery()));
   }, [calculator, liveQuery]);
 
-  const answer = useMemo(() => calculator.answer(state.texts), [calculator, state.texts]);
+  const rest = useRest(calculator, state.texts);
+  const answer = useMemo(() => calculator.answer(state.texts), [calculator, state.texts, rest]);
   const lastGood = useRef<ShownResult | NoAnswer | null>(null);
   if (answer.kind !== 'unreadable') lastGood.current = answer;
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;
@@ -72,13 +77,17 @@ export function CalculatorApp(props: CalculatorAppProps) {
             onText={setText}
           />
         </div>
-        <More
-          shown={shown}
-          others={state.others}
-          tools={tools}
-          next={shown.kind === 'result' && next}
-          ownLink={`${calculator.id}/${asSearch(encodeAddress(calculator, state.texts, state.others))}`}
-        />
+        {rest === 'there' ? (
+          <More
+            shown={shown}
+            others={state.others}
+            tools={tools}
+            next={shown.kind === 'result' && next}
+            ownLink={`${calculator.id}/${asSearch(ownQuery)}`}
+          />
+        ) : (
+          <Rest is={rest} isServed={served.current === ownQuery} />
+        )}
       </div>
     </div>
   );

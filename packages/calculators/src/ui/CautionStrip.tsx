@@ -1,5 +1,6 @@
 import type { Caution } from '@windlass/core/safety';
 import { words } from '../words.ts';
+import { below } from './below/words.ts';
 
 /** The cautions that apply: what, why, what to do instead, whom to ask, and the source. */
 export function CautionStrip({ cautions }: { readonly cautions: readonly Caution[] }) {
@@ -7,7 +8,7 @@ export function CautionStrip({ cautions }: { readonly cautions: readonly Caution
   const onlyNotes = cautions.every(({ level }) => level === 'note');
   return (
     <section class="wl-panel wl-cautions" data-only-notes={onlyNotes ? 'true' : undefined}>
-      <h2 class="wl-heading">{words.more.cautions}</h2>
+      <h2 class="wl-heading">{below.cautions}</h2>
       <ul>
         {cautions.map(({ id, level, what, why, instead, ask, sources }, place) => (
           <li key={id} data-level={level}>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { words } from '../words.ts';
+import { below } from './below/words.ts';
 
 interface CopyButtonProps {
   readonly label: string;
@@ -24,10 +24,10 @@ export function CopyButton({ label, text }: CopyButtonProps) {
         {label}
       </button>
       <span class="wl-copied" aria-live="polite">
-        {state === 'copied' && words.more.copied}
+        {state === 'copied' && below.copied}
         {typeof state === 'object' && (
           <label class="wl-by-hand">
-            {words.more.copyByHand}
+            {below.copyByHand}
             <input class="wl-input" type="text" readOnly value={state.byHand} />
           </label>
         )}

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { OtherParameters } from '../address/encodeAddress.ts';
 import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
-import { words } from '../words.ts';
+import { below } from './below/words.ts';
 import { CautionStrip } from './CautionStrip.tsx';
 import { CodeBlock } from './CodeBlock.tsx';
 import { CopyButton } from './CopyButton.tsx';
@@ -24,7 +24,7 @@ export function More({ shown, others, tools, ownLink, next }: MoreProps) {
     <div class="wl-more">
       {others.length > 0 && (
         <p class="wl-notice" role="note">
-          {words.address.unknown([...new Set(others.map(([name]) => name))].join(', '))}
+          {below.unknown([...new Set(others.map(([name]) => name))].join(', '))}
         </p>
       )}
       <CautionStrip cautions={shown.cautions ?? []} />
@@ -33,12 +33,12 @@ export function More({ shown, others, tools, ownLink, next }: MoreProps) {
       <div class="wl-actions wl-no-print">
         {tools !== null && (
           <CopyButton
-            label={words.more.copyLink}
+            label={below.copyLink}
             text={() => new URL(`${tools}${ownLink}`, document.baseURI).href}
           />
         )}
         <button type="button" class="wl-button" onClick={() => window.print()}>
-          {words.more.print}
+          {below.print}
         </button>
       </div>
       {shown.kind === 'result' && <WhyPanel why={shown.why} />}

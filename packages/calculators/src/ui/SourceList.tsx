@@ -1,12 +1,12 @@
 import type { Source } from '@windlass/core/basis';
-import { words } from '../words.ts';
+import { below } from './below/words.ts';
 
 /** Where the figures come from, and how each was read. */
 export function SourceList({ sources }: { readonly sources: readonly Source[] }) {
   if (sources.length === 0) return null;
   return (
     <section class="wl-panel">
-      <h2 class="wl-heading">{words.more.sources}</h2>
+      <h2 class="wl-heading">{below.sources}</h2>
       <ul class="wl-sources">
         {sources.map(({ id, citation, doi, standing }) => (
           <li key={id}>
@@ -16,7 +16,7 @@ export function SourceList({ sources }: { readonly sources: readonly Source[] })
                 doi:{doi}
               </a>
             )}{' '}
-            <span class="wl-soft">({words.more.standing[standing]})</span>
+            <span class="wl-soft">({below.standing[standing]})</span>
           </li>
         ))}
       </ul>

@@ -1,11 +1,11 @@
 import type { Why } from '../contract/Answer.ts';
-import { words } from '../words.ts';
+import { below } from './below/words.ts';
 
 /** The formula, then the same with these numbers, then what it rests on. */
 export function WhyPanel({ why }: { readonly why: Why }) {
   return (
     <section class="wl-panel">
-      <h2 class="wl-heading">{words.more.why}</h2>
+      <h2 class="wl-heading">{below.why}</h2>
       <p class="wl-formula">{why.formula}</p>
       <ol class="wl-steps">
         {why.steps.map((step) => (

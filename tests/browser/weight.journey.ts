@@ -1,0 +1,21 @@
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { calculators } from '@windlass/calculators';
+import { describe, expect, it } from 'vitest';
+import { bytesOnTheWay, fileNamed, firstScripts } from './firstScripts.ts';
+
+const assets = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site/dist/assets');
+
+/** What a tool may send before it answers: its frame, what runs it, and the tool itself. */
+const MOST_BYTES = 45_000;
+
+describe('the page of a tool', () => {
+  const frame = firstScripts(fileNamed(assets, 'Calculator.'));
+
+  it.each(calculators.map(({ id }) => id))('%s answers after at most 45 kB of scripts', (id) => {
+    const own = firstScripts(fileNamed(assets, `${id}.`));
+    const bytes = bytesOnTheWay(new Set([...frame, ...own]));
+    console.log(`${id}: ${(bytes / 1000).toFixed(1)} kB`);
+    expect(bytes).toBeLessThanOrEqual(MOST_BYTES);
+  });
+});
