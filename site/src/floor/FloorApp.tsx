@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { href } from '../lib/href.ts';
 import { encodePlan } from '../planner/link/encodePlan.ts';
 import { Notice } from '../planner/Notice.tsx';
@@ -58,6 +58,12 @@ export function FloorApp({ served }: FloorAppProps) {
   useEffect(() => {
     if (run.status.kind !== 'opening') document.documentElement.classList.remove('opening');
   }, [run.status.kind]);
+  const stage = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (events.length > 0 && (stage.current?.getBoundingClientRect().top ?? 0) < 0) {
+      stage.current?.scrollIntoView({ block: 'start' });
+    }
+  }, [state.phase, state.step]);
   useEffect(() => {
     setTimeout(() => void fetchDesk().catch(() => {}), 500);
   }, []);
@@ -76,7 +82,7 @@ export function FloorApp({ served }: FloorAppProps) {
           <h1 class="visually-hidden">
             {words.title}: {words.of(session.client, session.gym)}
           </h1>
-          <div class="floor-stage">
+          <div class="floor-stage" ref={stage}>
             {run.notice !== null && <Notice message={run.notice} onDismiss={run.dismiss} />}
             {isDarkening && !hasSeenDark && (
               <p class="floor-note">

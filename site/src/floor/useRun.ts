@@ -4,6 +4,7 @@ import { examples, firstExample } from '../planner/state/examples.ts';
 import type { Json } from '../planner/state/tree.ts';
 import type { Failure } from '../storage/Failure.ts';
 import { freshId } from '../storage/freshId.ts';
+import { words as storageWords } from '../storage/words.ts';
 import { wallNow } from './count/wallClock.ts';
 import { flagRunning } from './keep/flagRunning.ts';
 import { holdTab, type TabHold } from './keep/holdTab.ts';
@@ -58,6 +59,8 @@ export function useRun(served: FloorSession): RunControl {
   const current = useRef<Current>(notBegun(firstExample, served));
   const wanted = useRef({ plan: firstExample, session: served });
   const keeper = useRef<Keeper | null>(null);
+  /** Why there is none. */
+  const notOpened = useRef<Failure>({ kind: 'failed', reason: 'closed', detail: '' });
   const queue = useRef<Promise<unknown>>(Promise.resolve());
   const hold = useRef<TabHold | null>(null);
 
@@ -68,7 +71,7 @@ export function useRun(served: FloorSession): RunControl {
 
   const failed = useCallback((kept: Kept) => {
     if (kept.kind === 'changed-elsewhere') setStatus({ kind: 'elsewhere' });
-    if (kept.kind === 'failed') setNotice(words.notKept(reasonOf(kept)));
+    if (kept.kind === 'failed') setNotice(storageWords.failed(kept));
   }, []);
 
   const write = useCallback((task: (keeper: Keeper) => Promise<Kept>) => {
@@ -124,10 +127,12 @@ export function useRun(served: FloorSession): RunControl {
     const opening = fetchKeeper()
       .then(({ openKeeper }) => openKeeper(() => setStatus({ kind: 'elsewhere' })))
       .then((opened) => {
-        if ('kind' in opened) failed(opened);
-        else keeper.current = opened;
+        if ('kind' in opened) {
+          notOpened.current = opened;
+          failed(opened);
+        } else keeper.current = opened;
       })
-      .catch((error: unknown) => setNotice(words.notKept(String(error))));
+      .catch(() => setNotice(words.notFetched));
     hold.current = holdTab((has) => {
       if (has) void opening.then(open);
       else setStatus({ kind: 'elsewhere' });
@@ -156,7 +161,7 @@ export function useRun(served: FloorSession): RunControl {
       await queue.current;
       const { startedAt, ...rest } = current.current;
       const ending = run ?? { ...rest, startedAt: startedAt ?? new Date().toISOString() };
-      const kept = await (keeper.current?.end(ending, done) ?? { kind: 'kept' as const });
+      const kept = await (keeper.current?.end(ending, done) ?? notOpened.current);
       if (kept.kind === 'kept') flagRunning(false);
       else failed(kept);
       return kept;
@@ -170,10 +175,6 @@ export function useRun(served: FloorSession): RunControl {
 
 function notBegun(plan: Json, session: FloorSession): Current {
   return { id: freshId(), plan, startedAt: null, session, events: [] };
-}
-
-function reasonOf({ detail, reason }: Failure): string {
-  return `${detail === '' ? reason : detail}.`;
 }
 
 interface ReadLink {

@@ -20,7 +20,7 @@ export const words = {
   } satisfies Record<FloorStep['kind'], string>,
   set: (kind: string, number: number, of: number) => `${kind} ${number} of ${of}`,
   sides: { left: 'left side', right: 'right side' } satisfies Record<FloorSide, string>,
-  eachSide: 'each side',
+  eachSide: 'Each side',
   counts: {
     total: 'with the bar',
     'each-hand': 'in each hand',
@@ -56,7 +56,6 @@ export const words = {
   sign: 'A sign to stop',
   lifting: {
     ready: 'Get ready',
-    rep: (number: number) => `rep ${number}`,
     repUnit: 'rep',
     repsDone: (count: number) => `${reps(count)} done`,
     held: 'The count stands still',
@@ -74,7 +73,6 @@ export const words = {
     repDone: 'Rep done',
     mute: 'Sound off',
     unmute: 'Sound on',
-    setTime: (seconds: string) => `${seconds} s in the set`,
     dial: (list: string) => `One rep: ${list}`,
     inWindow: 'in the window',
     seconds: (figure: string) => `${figure} s`,
@@ -89,12 +87,10 @@ export const words = {
   },
   rest: {
     name: 'Rest',
-    change: 'Set up, then go',
+    change: 'Set up',
     over: 'Rest is over',
-    overSince: (time: string) => `since ${time}`,
     more: '30 s more',
     end: 'End it',
-    left: (time: string) => `${time} of rest left`,
   },
   last: {
     title: 'Last set',
@@ -234,8 +230,8 @@ export const words = {
       `The plan of this link cannot be run: ${first} Mend it in the planner.`,
     dismiss: 'Put this message away',
   },
-  notKept: (why: string) =>
-    `What happens now is not kept in this browser: ${why} It stays on the page until that is closed.`,
+  notFetched:
+    'The part that keeps the session in this browser could not be fetched. What happens now stays on the page until it is closed.',
   advisers: shared.cautions.advisers as Readonly<Record<Adviser, string>>,
   levels: shared.cautions.level,
 } as const;

@@ -63,8 +63,10 @@ export function happenInSet(session: Session, state: FloorState, event: InSet): 
       });
     case 'failed':
       if (state.chains.has(state.step)) {
-        const live = liftedSoFar(running, event.at);
-        return { ...state, phase: 'past-failure', running: { ...running, count: null }, live };
+        const startsAt = Math.min(running.startsAt, event.at);
+        const failed = { ...running, startsAt, count: null };
+        const live = liftedSoFar(failed, event.at);
+        return { ...state, phase: 'past-failure', running: failed, live };
       }
       return endSet(session, state, event.at, { reps: running.reps, end: { kind: 'failure' } });
     case 'stopped':

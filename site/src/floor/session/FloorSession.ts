@@ -19,6 +19,8 @@ export interface FloorStep {
   /** How many of its kind the lift has. */
   readonly of: number;
   readonly side?: FloorSide;
+  /** Both sides of a warm-up set, one after the other, are one step. */
+  readonly isEachSide?: true;
   /** `null` where it is found on the way. */
   readonly load: ReachableLoad | null;
   /** To do; of a work set the likely count. */

@@ -129,11 +129,13 @@ function roundSteps(first: PlannedLift, second: PlannedLift, lift: number): read
 function warmUpSteps(planned: DoneLift, lift: number): readonly FloorStep[] {
   if (planned.kind !== 'planned' || planned.warmUp.kind !== 'ramp') return [];
   const { steps } = planned.warmUp;
+  const isEachSide = planned.lift.exercise.sides === 'one';
   return steps.map(({ load, reps, restSeconds }, place) => ({
     lift,
     kind: 'warm-up',
     number: place + 1,
     of: steps.length,
+    ...(isEachSide && { isEachSide }),
     load,
     reps: Math.round(reps),
     restSeconds,

@@ -1,14 +1,17 @@
+import { chainWords } from '@windlass/calculators/live';
 import { formatTempo, phasesOfRep } from '@windlass/core/tempo';
 import { windowWords } from '../../planner/sheet/windowWords.ts';
 import type { FloorLift, FloorStep } from '../session/FloorSession.ts';
 import { words } from '../words.ts';
-import { useStep } from './FloorContext.ts';
+import { useFloor, useStep } from './FloorContext.ts';
 
 /** What is asked of the set: its count and what it will probably give, and its tempo. */
 export function Asked() {
+  const { state } = useFloor();
   const here = useStep();
   if (!here) return null;
   const { step, lift } = here;
+  const chain = state.chains.get(state.step);
   const phases = phasesOfRep(lift.tempo, { startsWith: lift.startsWith });
   return (
     <div class="floor-asked">
@@ -16,6 +19,11 @@ export function Asked() {
         <strong>{countOf(step, lift)}</strong> <small>{words.asked.reps(step.reps)}</small>
       </p>
       <p class="floor-says">{saysOf(step, lift).join('. ')}</p>
+      {chain && (
+        <p class="floor-chain">
+          {words.carryOn.chosen(chain.stages.slice(1).map(chainWords.stage).join(', '))}
+        </p>
+      )}
       {step.kind !== 'warm-up' && (
         <p class="floor-tempo">
           <span class="visually-hidden">{words.asked.tempo} </span>
@@ -31,9 +39,9 @@ function countOf({ kind, reps }: FloorStep, { window }: FloorLift): string {
   return kind === 'work' ? windowWords(window) : String(reps);
 }
 
-function saysOf({ kind, expected }: FloorStep, lift: FloorLift): readonly string[] {
+function saysOf({ kind, expected, isEachSide }: FloorStep, lift: FloorLift): readonly string[] {
   const { asked } = words;
-  if (kind === 'warm-up') return [asked.warmUp];
+  if (kind === 'warm-up') return isEachSide ? [words.eachSide, asked.warmUp] : [asked.warmUp];
   if (kind === 'try') return [asked.stopWith(lift.repsInReserve)];
   const window = windowWords(lift.window);
   const end =

@@ -15,13 +15,13 @@ export function LiftingView({ onCountOn }: { readonly onCountOn: () => void }) {
   const { state, say, settings, set } = useFloor();
   const here = useStep();
   const { running } = state;
-  const now = useNow('frames');
+  const now = useNow(running?.count ? (wantsLessMotion() ? 'seconds' : 'frames') : 'nothing');
   if (!here || !running) return null;
   const { step, lift } = here;
   const phases = phasesOfRep(lift.tempo, { startsWith: lift.startsWith });
   const most = countedTo(step, lift) - (running.count?.repsBefore ?? 0);
   const count = running.count && countAt(phases, now - running.count.startsAt, most);
-  const face = faceOf(count, running);
+  const face = faceOf(count, running, settings.counted);
   const isHeld = running.count === null;
   return (
     <>
@@ -39,32 +39,7 @@ export function LiftingView({ onCountOn }: { readonly onCountOn: () => void }) {
           {words.lifting.repsDone(running.reps)}
           {isInWindow(running.reps, lift.window) && `, ${words.lifting.inWindow}`}
         </p>
-        <div class="floor-correct">
-          <button
-            type="button"
-            class="wl-button"
-            aria-label={words.lifting.less}
-            disabled={running.reps === 0}
-            onClick={() => say({ kind: 'rep-less' })}
-          >
-            −1
-          </button>
-          <button
-            type="button"
-            class="wl-button"
-            onClick={() => (isHeld ? onCountOn() : say({ kind: 'held' }))}
-          >
-            {isHeld ? words.lifting.on : words.lifting.hold}
-          </button>
-          <button
-            type="button"
-            class="wl-button"
-            aria-label={words.lifting.more}
-            onClick={() => say({ kind: 'rep', by: 'hand' })}
-          >
-            +1
-          </button>
-        </div>
+        <Correct isHeld={isHeld} onCountOn={onCountOn} />
       </div>
       <div class="floor-actions">
         <div class="floor-ends">
@@ -91,6 +66,55 @@ export function LiftingView({ onCountOn }: { readonly onCountOn: () => void }) {
   );
 }
 
+function wantsLessMotion(): boolean {
+  return matchMedia('(prefers-reduced-motion: reduce)').matches;
+}
+
+/** The count put right by one, and held; without a count by tempo each repetition is said here. */
+function Correct({
+  isHeld,
+  onCountOn,
+}: {
+  readonly isHeld: boolean;
+  readonly onCountOn: () => void;
+}) {
+  const { state, settings, say } = useFloor();
+  const { lifting } = words;
+  const isByHand = isHeld && !settings.counted;
+  const oneMore = () => say({ kind: 'rep', by: 'hand' });
+  return (
+    <div class="floor-correct" data-by-hand={isByHand ? 'true' : undefined}>
+      <button
+        type="button"
+        class="wl-button"
+        aria-label={lifting.less}
+        disabled={state.running?.reps === 0}
+        onClick={() => say({ kind: 'rep-less' })}
+      >
+        −1
+      </button>
+      {isByHand ? (
+        <button type="button" class="wl-button" onClick={oneMore}>
+          {lifting.repDone}
+        </button>
+      ) : (
+        <>
+          <button
+            type="button"
+            class="wl-button"
+            onClick={() => (isHeld ? onCountOn() : say({ kind: 'held' }))}
+          >
+            {isHeld ? lifting.on : lifting.hold}
+          </button>
+          <button type="button" class="wl-button" aria-label={lifting.more} onClick={oneMore}>
+            +1
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
 function isInWindow(
   reps: number,
   { minReps, maxReps }: { minReps: number; maxReps: number },
@@ -107,10 +131,11 @@ interface Face {
   readonly next: string;
 }
 
-function faceOf(count: CountNow | null, { reps }: RunningSet): Face {
+function faceOf(count: CountNow | null, { reps }: RunningSet, isCounted: boolean): Face {
   const { lifting } = words;
   if (count === null || count.kind === 'over') {
-    const phase = count === null ? lifting.held : lifting.over;
+    const still = isCounted ? lifting.held : lifting.byHand;
+    const phase = count === null ? still : lifting.over;
     return { figure: String(reps), unit: words.asking.done(reps), phase, second: '', next: '' };
   }
   if (count.kind === 'lead-in') {

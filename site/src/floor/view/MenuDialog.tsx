@@ -11,7 +11,7 @@ interface MenuDialogProps {
 
 /** What else can be done with the set that comes next. */
 export function MenuDialog({ onOpen, onTrack, onClose }: MenuDialogProps) {
-  const { session, state, say } = useFloor();
+  const { session, state, effective, say } = useFloor();
   const here = useStep();
   if (!here) return null;
   const { menu } = words;
@@ -19,6 +19,10 @@ export function MenuDialog({ onOpen, onTrack, onClose }: MenuDialogProps) {
   const ofLift = open.filter((place) => session.steps[place]?.lift === here.step.lift);
   const leaveOut = (steps: readonly number[]) => () => {
     say({ kind: 'left-out', steps });
+    onClose();
+  };
+  const bringBack = () => {
+    say({ kind: 'redone' });
     onClose();
   };
   const isWork = here.step.kind === 'work';
@@ -29,6 +33,7 @@ export function MenuDialog({ onOpen, onTrack, onClose }: MenuDialogProps) {
     ...(isWork ? ([[menu.carryOn, () => onOpen('carry-on')]] as const) : []),
     [menu.count, () => onOpen('settings')],
     ...(here.step.kind === 'warm-up' ? [] : ([[menu.track, onTrack]] as const)),
+    ...(effective.undone.length > 0 ? ([[words.redo, bringBack]] as const) : []),
     [menu.finish, leaveOut(open)],
   ] as const;
   return (

@@ -55,6 +55,9 @@ function ListedSet({ at }: { readonly at: number }) {
   return (
     <li aria-current={isNow ? 'step' : undefined} data-done={done ? 'true' : undefined}>
       <span class="listed-name">{name}</span>
+      {step.restSeconds > 0 && (
+        <span class="listed-rest">{words.list.rest(durationWords(step.restSeconds))}</span>
+      )}
       <span class="listed-what">
         <strong>{load ? loadText(load.shown, session.unit) : words.noLoadYet}</strong>
         {` × ${asked}`}
@@ -62,9 +65,6 @@ function ListedSet({ at }: { readonly at: number }) {
         {done && step.kind !== 'warm-up' && <small>{doneWords(done)}</small>}
         {state.leftOut.has(at) && <small>{words.list.leftOut}</small>}
       </span>
-      {step.restSeconds > 0 && (
-        <span class="listed-rest">{words.list.rest(durationWords(step.restSeconds))}</span>
-      )}
       {isFree && !isNow && (
         <button
           type="button"

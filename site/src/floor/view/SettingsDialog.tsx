@@ -16,20 +16,20 @@ export function SettingsDialog({ onTest, onClose }: SettingsDialogProps) {
   const { settings, set } = useFloor();
   const { settings: said } = words;
   const switches = [
-    { name: 'counted', label: said.counted, missing: '' },
-    { name: 'sound', label: said.sound, missing: '' },
-    { name: 'voice', label: said.voice, missing: canSpeak() ? '' : said.noVoice },
-    { name: 'vibration', label: said.vibration, missing: canVibrate() ? '' : said.noVibration },
+    { key: 'counted', label: said.counted, missing: '' },
+    { key: 'sound', label: said.sound, missing: '' },
+    { key: 'voice', label: said.voice, missing: canSpeak() ? '' : said.noVoice },
+    { key: 'vibration', label: said.vibration, missing: canVibrate() ? '' : said.noVibration },
   ] as const;
   return (
     <Dialog title={said.title} onClose={onClose}>
-      {switches.map(({ name, label, missing }) => (
-        <label key={name} class="floor-switch">
+      {switches.map(({ key, label, missing }) => (
+        <label key={key} class="floor-switch">
           <input
             type="checkbox"
-            checked={settings[name] && missing === ''}
+            checked={settings[key] && missing === ''}
             disabled={missing !== ''}
-            onChange={({ currentTarget }) => set({ [name]: currentTarget.checked })}
+            onChange={({ currentTarget }) => set({ [key]: currentTarget.checked })}
           />
           <span>
             {label}
