@@ -29,6 +29,12 @@ const shown = async (page: Page, selector: string) =>
   (await page.locator(selector).first().textContent())?.replace(/\s+/g, ' ').trim();
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent);
 
+/** Ends the tab as a crash would, once what happened has reached the browser's database. */
+async function kill(page: Page): Promise<void> {
+  await page.locator('.floor[data-written=true]').waitFor();
+  await page.close({ runBeforeUnload: false });
+}
+
 /** Does the three warm-up sets of the row. */
 async function warmUp(page: Page): Promise<void> {
   for (const set of ['warm-up 2 of 3', 'warm-up 3 of 3', 'set 1 of 2']) {
@@ -70,7 +76,7 @@ describe('a session on the floor', () => {
     await expect
       .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
       .toContain('2 reps done');
-    await page.close({ runBeforeUnload: false });
+    await kill(page);
 
     page = await floor('', context);
     // Reps of 5 s go on by the clock while the tab is away.
@@ -83,7 +89,7 @@ describe('a session on the floor', () => {
     await press(page, '1');
     await expect.poll(() => shown(page, '.floor-last')).toContain('9 reps, 1 left, as expected');
     const rest = secondsOf(await shown(page, '.floor-rest-clock'));
-    await page.close({ runBeforeUnload: false });
+    await kill(page);
 
     page = await floor('', context);
     await expect.poll(() => shown(page, '.floor-last')).toContain('9 reps, 1 left');
@@ -122,7 +128,7 @@ describe('a session on the floor', () => {
     await expect
       .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
       .toContain('1 rep done');
-    await page.close({ runBeforeUnload: false });
+    await kill(page);
     await context.clock.install({ time: Date.now() + 20 * 60_000 });
     page = await floor('', context);
     await expect

@@ -78,7 +78,7 @@ export function FloorApp({ served }: FloorAppProps) {
   return (
     <FloorContext.Provider value={floor}>
       <DialogContext.Provider value={open}>
-        <div class="floor" data-phase={state.phase}>
+        <div class="floor" data-phase={state.phase} data-written={run.isWritten}>
           <h1 class="visually-hidden">
             {words.title}: {words.of(session.client, session.gym)}
           </h1>

@@ -32,6 +32,8 @@ export interface RunControl {
   readonly session: FloorSession;
   readonly events: readonly FloorEvent[];
   readonly notice: string | null;
+  /** Whether everything that happened has reached the browser's database. */
+  readonly isWritten: boolean;
   readonly dismiss: () => void;
   /** Says something that is not of the session. */
   readonly note: (message: string) => void;
@@ -62,6 +64,7 @@ export function useRun(served: FloorSession): RunControl {
   /** Why there is none. */
   const notOpened = useRef<Failure>({ kind: 'failed', reason: 'closed', detail: '' });
   const queue = useRef<Promise<unknown>>(Promise.resolve());
+  const unwritten = useRef(0);
   const hold = useRef<TabHold | null>(null);
 
   const show = useCallback((run: Current) => {
@@ -75,8 +78,11 @@ export function useRun(served: FloorSession): RunControl {
   }, []);
 
   const write = useCallback((task: (keeper: Keeper) => Promise<Kept>) => {
+    unwritten.current += 1;
     queue.current = queue.current.then(async () => {
       if (keeper.current) failed(await task(keeper.current));
+      unwritten.current -= 1;
+      if (unwritten.current === 0) repaint(null);
     });
   }, []);
 
@@ -151,6 +157,7 @@ export function useRun(served: FloorSession): RunControl {
     session: current.current.session,
     events: current.current.events,
     notice,
+    isWritten: unwritten.current === 0,
     dismiss: () => setNotice(null),
     note: setNotice,
     say,
