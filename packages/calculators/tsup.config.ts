@@ -43,7 +43,7 @@ async function translated(language: LanguageId): Promise<Options[]> {
   const all: Options = {
     ...shared,
     outDir,
-    entry: whole.entry ?? [],
+    entry: ['src/index.ts'],
     noExternal: [/^@windlass\/core/],
     splitting: false,
     esbuildPlugins: [fromSources(packages, rewrites)],

@@ -4,8 +4,7 @@ import {
   type LanguageId,
   readCatalogue,
 } from '../../packages/calculators/languages/readCatalogue.ts';
-import { translate } from '../../packages/calculators/languages/translate.ts';
-import { coreSource, inLanguage } from '../../packages/calculators/languages/translatedSources.ts';
+import { coreSource, rewritten } from '../../packages/calculators/languages/translatedSources.ts';
 
 const packages = fileURLToPath(new URL('../../packages', import.meta.url));
 
@@ -13,7 +12,7 @@ const packages = fileURLToPath(new URL('../../packages', import.meta.url));
 export function translatedBundle(
   language: LanguageId,
 ): Pick<ViteUserConfig, 'plugins' | 'resolve'> {
-  const catalogue = readCatalogue(packages, language);
+  const rewrite = rewritten(language, readCatalogue(packages, language));
   const calculators = `${packages}/calculators`;
   return {
     resolve: {
@@ -40,10 +39,7 @@ export function translatedBundle(
         transform(source, id) {
           const [path = ''] = id.split('?');
           if (!/\.tsx?$/.test(path) || path.includes('node_modules')) return null;
-          return {
-            code: inLanguage(language, path, translate(path, source, catalogue)),
-            map: null,
-          };
+          return { code: rewrite(path, source), map: null };
         },
       },
     ],

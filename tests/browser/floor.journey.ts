@@ -43,6 +43,13 @@ async function warmUp(page: Page): Promise<void> {
   }
 }
 
+/** Begins the first work set and waits until so much of it is counted. */
+async function countUntil(page: Page, done: string): Promise<void> {
+  await warmUp(page);
+  await press(page, 'Start the set');
+  await expect.poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 }).toContain(done);
+}
+
 /** Counts a set by hand and tells that it failed. */
 async function setByHand(page: Page, reps: number): Promise<void> {
   await press(page, 'Start the set');
@@ -71,11 +78,7 @@ describe('a session on the floor', () => {
   it('goes on at the same repetition and the same rest after the tab was killed, to the log and the next load', async () => {
     const context = await here.browser.newContext({ viewport: phone });
     let page = await floor('', context);
-    await warmUp(page);
-    await press(page, 'Start the set');
-    await expect
-      .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
-      .toContain('2 reps done');
+    await countUntil(page, '2 reps done');
     await kill(page);
 
     page = await floor('', context);
@@ -123,11 +126,7 @@ describe('a session on the floor', () => {
   it('stands at the last repetition when the page was away for long', async () => {
     const context = await here.browser.newContext({ viewport: phone });
     let page = await floor('', context);
-    await warmUp(page);
-    await press(page, 'Start the set');
-    await expect
-      .poll(() => shown(page, '.floor-done-reps'), { timeout: 30_000 })
-      .toContain('1 rep done');
+    await countUntil(page, '1 rep done');
     await kill(page);
     await context.clock.install({ time: Date.now() + 20 * 60_000 });
     page = await floor('', context);

@@ -2,9 +2,9 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { committedReport, committedShares, sharesOf } from './committed.ts';
 import { comparisons } from './comparisons.ts';
+import { copiedFigures } from './copiedFigures.ts';
 import { evidenceReport } from './evidenceReport.ts';
 import { notCompared } from './notCompared.ts';
-import { transcripts } from './transcripts.ts';
 
 const kept = committedReport();
 const { coverage, windows } = kept.calibration;
@@ -39,7 +39,7 @@ describe('the evidence report', () => {
   it('leaves no copied data set out, and none both compared and not compared', () => {
     const compared = new Set([
       ...comparisons.flatMap(({ tables }) => tables),
-      ...transcripts().map(({ table }) => table),
+      ...copiedFigures().map(({ table }) => table),
     ]);
     const without = new Set(notCompared.map(({ table }) => table));
     expect([...without].filter((table) => compared.has(table))).toEqual([]);
@@ -50,7 +50,7 @@ describe('the evidence report', () => {
 });
 
 describe('what the library repeats from a publication', () => {
-  for (const { table, pairs, within } of transcripts()) {
+  for (const { table, pairs, within } of copiedFigures()) {
     it(`agrees to the printed digit: ${table}`, () => {
       for (const [ours, theirs] of pairs) {
         expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(within);

@@ -7,11 +7,11 @@ import type {
 } from '../../site/src/evidence/EvidenceReport.ts';
 import { type Calibration, simulations } from './calibration.ts';
 import { comparisons } from './comparisons.ts';
+import { copiedFigures } from './copiedFigures.ts';
 import { type Judged, type JudgedRow, judge } from './judge.ts';
 import { notCompared } from './notCompared.ts';
 import { readReference } from './readReference.ts';
 import { sameConstant } from './sameConstant.ts';
-import { transcripts } from './transcripts.ts';
 
 /** Everything that the report says, from the comparisons and one run of the simulations. */
 export function evidenceReport({ coverage, windows }: Calibration): EvidenceReport {
@@ -19,7 +19,7 @@ export function evidenceReport({ coverage, windows }: Calibration): EvidenceRepo
   const report: EvidenceReport = {
     totals: totalsOf(judged),
     comparisons: judged.map(reported),
-    transcripts: transcripts().map(({ table, says, pairs, within }) => ({
+    copiedFigures: copiedFigures().map(({ table, says, pairs, within }) => ({
       table,
       says,
       figures: pairs.length,

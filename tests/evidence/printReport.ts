@@ -107,12 +107,12 @@ function aside({ comparisons }: EvidenceReport): readonly string[] {
   return headed('Shown, not counted', table(['comparison', 'rows', 'inside', 'why'], lines));
 }
 
-function copies({ transcripts }: EvidenceReport): readonly string[] {
+function copies({ copiedFigures }: EvidenceReport): readonly string[] {
   return headed(
     'Copied and worked out, not counted',
     table(
       ['data set', 'figures', 'agree', 'what'],
-      transcripts.map(({ table: id, figures, agree, says }) => [
+      copiedFigures.map(({ table: id, figures, agree, says }) => [
         id,
         String(figures),
         String(agree),

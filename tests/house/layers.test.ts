@@ -2,28 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { floors } from './floors.ts';
 
 const source = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'packages/core/src');
-
-/** Ground floor first: a folder imports only from those before it. */
-const floors = [
-  'basis',
-  'load',
-  'tempo',
-  'equipment',
-  'anatomy',
-  'safety',
-  'strength',
-  'capacity',
-  'warmup',
-  'extension',
-  'pairing',
-  'exchange',
-  'recovery',
-  'progress',
-  'session',
-  'schema',
-];
 
 /** Which packages a folder's code may import, besides its own. */
 const packages: Readonly<Record<string, readonly string[]>> = {

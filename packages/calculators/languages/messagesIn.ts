@@ -12,7 +12,7 @@ export interface Message {
 
 /** Files without such texts: tests, code that is shown, readers of files, publications, pages for developers. */
 const UNREAD =
-  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|guides|developers|markdown)\/|[sS]ources\.ts$|Equations\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneField|migrations|goToField|\/lib\//;
+  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|guides|developers|markdown)\/|[sS]ources\.ts$|Equations\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|\/lib\//;
 
 /** Properties whose short values are words, not ids. */
 const WORDED = new Set(['label', 'help', 'name', 'title', 'legend', 'rowName', 'unit', 'question']);
@@ -71,7 +71,7 @@ function isOutside(node: ts.Node): boolean {
 }
 
 /** Publications, and names for machines, that stand among texts. */
-const CITED = /\d{4};\d|\bet al\. \w|SportRxiv|^-\/\//;
+const CITED = /\d{4};\d|\bet al\. \w|SportRxiv|^-\/\/|^[A-Z][a-z]+\/[A-Z]\w+$/;
 
 function isRead(text: string, node: ts.Node, isWords: boolean): boolean {
   const { parent } = node;

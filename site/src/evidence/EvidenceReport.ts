@@ -2,7 +2,7 @@
 export interface EvidenceReport {
   readonly totals: Totals;
   readonly comparisons: readonly ReportedComparison[];
-  readonly transcripts: readonly ReportedTranscript[];
+  readonly copiedFigures: readonly ReportedCopy[];
   readonly notCompared: readonly { readonly table: string; readonly why: string }[];
   readonly calibration: ReportedCalibration;
   readonly sameConstant: ReportedConstant;
@@ -65,7 +65,7 @@ export interface ReportedOrder extends ReportedRow {
   readonly given: string;
 }
 
-export interface ReportedTranscript {
+export interface ReportedCopy {
   readonly table: string;
   readonly says: string;
   readonly figures: number;

@@ -1,3 +1,4 @@
+import { useAwake } from '@windlass/calculators/ui';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { href } from '../lib/href.ts';
 import { encodePlan } from '../planner/link/encodePlan.ts';
@@ -5,7 +6,6 @@ import { Notice } from '../planner/Notice.tsx';
 import type { Json } from '../planner/state/tree.ts';
 import { playSounds } from './count/playSounds.ts';
 import { useAudio } from './count/useAudio.ts';
-import { useAwake } from './count/useAwake.ts';
 import { useCatchUp } from './count/useCatchUp.ts';
 import { useCountSignals } from './count/useCountSignals.ts';
 import { wallNow } from './count/wallClock.ts';

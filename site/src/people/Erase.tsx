@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { eraseAll, storageWords } from '../storage/index.ts';
 import { forgetSettings } from './forgetSettings.ts';
 import { useKeeping } from './Keeping.ts';
@@ -13,7 +13,7 @@ interface EraseProps {
 export function Erase({ onBackup, onDone }: EraseProps) {
   const { database, people, say } = useKeeping();
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   const parts = (
     [
       ['people', people.people.length],

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Message } from './Keeping.ts';
 import { words } from './words.ts';
 
@@ -14,7 +14,7 @@ interface MessageLineProps {
 export function MessageLine({ message, onDismiss }: MessageLineProps) {
   const { text, isWrong = false, undo } = message;
   const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     // What was deleted had the focus: the way back takes it.
     if (undo) button.current?.focus();
   }, [undo]);

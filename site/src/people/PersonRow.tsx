@@ -1,6 +1,6 @@
-import { useId, useState } from 'preact/hooks';
 import { dateWords } from '../planner/sheet/dateWords.ts';
 import { listAt, textAt } from '../planner/state/tree.ts';
+import { Entry } from './Entry.tsx';
 import { useKeeping } from './Keeping.ts';
 import type { Person } from './People.ts';
 import { PersonDetails } from './PersonDetails.tsx';
@@ -12,8 +12,6 @@ import { words } from './words.ts';
 export function PersonRow({ person }: { readonly person: Person }) {
   const { record, name, log } = person;
   const { people } = useKeeping();
-  const [isOpen, setOpen] = useState(false);
-  const id = useId();
   const gym = people.gyms.find((one) => one.record.id === record.gymId);
   const brief = [
     words.people.experience[textAt(record.client, ['experience'])],
@@ -22,41 +20,25 @@ export function PersonRow({ person }: { readonly person: Person }) {
     words.people.knownSets(listAt(record.client, ['sets']).length),
   ].filter(Boolean);
   return (
-    <li class="entry">
-      <div class="entry-head">
-        <h3>{name}</h3>
-        <p class="entry-brief">{brief.join(' · ')}</p>
-      </div>
-      <p class="entry-count">
-        <span class="entry-number">{log.sessions}</span> {words.people.sessions(log.sessions)}
-        <span class="entry-last">
-          {log.lastDate === undefined
-            ? words.people.noLog
-            : words.people.last(dateWords(log.lastDate))}
-        </span>
-      </p>
-      <div class="entry-actions">
-        <a
-          class="wl-button entry-go"
-          href={planForClient(record.id)}
-          aria-label={words.people.planFor(name)}
-        >
-          {words.people.plan}
-        </a>
-        <button
-          type="button"
-          class="wl-button"
-          aria-expanded={isOpen}
-          aria-controls={id}
-          aria-label={words.people.moreOf(name)}
-          onClick={() => setOpen(!isOpen)}
-        >
-          {words.people.more}
-        </button>
-      </div>
-      <div id={id} class="entry-more" hidden={!isOpen}>
-        {isOpen && <PersonDetails person={person} />}
-      </div>
-    </li>
+    <Entry
+      name={name}
+      brief={brief.join(' · ')}
+      count={
+        <>
+          <span class="entry-number">{log.sessions}</span> {words.people.sessions(log.sessions)}
+          <span class="entry-last">
+            {log.lastDate === undefined
+              ? words.people.noLog
+              : words.people.last(dateWords(log.lastDate))}
+          </span>
+        </>
+      }
+      go={{
+        href: planForClient(record.id),
+        label: words.people.planFor(name),
+        says: words.people.plan,
+      }}
+      more={() => <PersonDetails person={person} />}
+    />
   );
 }

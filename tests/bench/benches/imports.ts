@@ -1,25 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { floors } from '../../house/floors.ts';
 import type { Bench } from '../Benchmark.ts';
 
-const entries = [
-  'basis',
-  'load',
-  'tempo',
-  'equipment',
-  'anatomy',
-  'safety',
-  'strength',
-  'capacity',
-  'warmup',
-  'extension',
-  'pairing',
-  'exchange',
-  'recovery',
-  'progress',
-  'session',
-  'schema',
-] as const;
 const here = fileURLToPath(new URL('..', import.meta.url));
 
 /** How long a fresh Node takes to load an entry: shown, and not held against a baseline. */
@@ -28,7 +11,7 @@ export const imports: Bench = {
   title: 'Loading an entry in a fresh Node',
   run: async ({ quick }) => {
     const rounds = quick ? 3 : 7;
-    const rows = entries.map((entry) => {
+    const rows = floors.map((entry) => {
       const times = Array.from({ length: rounds }, () => milliseconds(`@windlass/core/${entry}`));
       return `${entry} ${Math.min(...times).toFixed(1)} ms`;
     });

@@ -1,6 +1,6 @@
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields } from '../fields/Field.ts';
-import { gearFields } from '../shared/gearFields.ts';
+import { gearFields, gearStock } from '../shared/gearFields.ts';
 import { setColumns } from '../shared/setColumns.ts';
 import { unitField } from '../shared/unitField.ts';
 
@@ -61,16 +61,7 @@ export const groups: readonly FieldGroup<keyof typeof fields>[] = [
   { legend: 'Equipment', fields: ['gear', 'bar', 'barWeight', 'company', 'show'] },
   {
     legend: 'What this gym has of it',
-    fields: [
-      'plates',
-      'collar',
-      'dumbbells',
-      'stackFirst',
-      'stackStep',
-      'stackPlates',
-      'pulley',
-      'addOn',
-    ],
+    fields: [...gearStock],
     folded: true,
   },
 ];

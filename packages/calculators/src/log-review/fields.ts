@@ -4,7 +4,7 @@ import type { FieldGroup } from '../contract/Definition.ts';
 import type { CountWindow, Fields, Texts } from '../fields/Field.ts';
 import type { BarInput } from '../shared/barFields.ts';
 import { dateRange } from '../shared/dateRange.ts';
-import { type GearInput, gearFields } from '../shared/gearFields.ts';
+import { type GearInput, gearFields, gearStock } from '../shared/gearFields.ts';
 import { unitField } from '../shared/unitField.ts';
 import { LiftControl } from './LiftControl.tsx';
 import { type LogInput, logFields } from './logFields.ts';
@@ -122,20 +122,7 @@ export const groups: readonly FieldGroup<keyof typeof fields>[] = [
   { legend: 'Next session', fields: ['lift', 'on', 'window', 'reserve', 'pain', 'gear', 'show'] },
   {
     legend: 'What this gym has, and the body',
-    fields: [
-      'bar',
-      'barWeight',
-      'plates',
-      'collar',
-      'dumbbells',
-      'stackFirst',
-      'stackStep',
-      'stackPlates',
-      'pulley',
-      'addOn',
-      'bodyWeight',
-      'helpStep',
-    ],
+    fields: ['bar', 'barWeight', ...gearStock, 'bodyWeight', 'helpStep'],
     folded: true,
   },
 ];

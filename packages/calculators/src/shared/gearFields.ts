@@ -109,6 +109,18 @@ export interface GearInput extends BarInput {
   readonly addOn: LoadValue | null;
 }
 
+/** What a gym has of its equipment, by name, in the order in which it is asked. */
+export const gearStock = [
+  'plates',
+  'collar',
+  'dumbbells',
+  'stackFirst',
+  'stackStep',
+  'stackPlates',
+  'pulley',
+  'addOn',
+] as const;
+
 /** The equipment that was chosen, and how it is used. */
 export function gearOf(input: GearInput): {
   readonly equipment: Equipment;

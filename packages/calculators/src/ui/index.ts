@@ -19,4 +19,5 @@ export { LoadControl } from './LoadControl.tsx';
 export { NumberControl } from './NumberControl.tsx';
 export { TempoControl } from './TempoControl.tsx';
 export { TextInput } from './TextInput.tsx';
+export { useAwake } from './useAwake.ts';
 export { WindowControl } from './WindowControl.tsx';

@@ -1,6 +1,6 @@
 import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields } from '../fields/Field.ts';
-import { gearFields } from '../shared/gearFields.ts';
+import { gearFields, gearStock } from '../shared/gearFields.ts';
 import { unitField } from '../shared/unitField.ts';
 
 /** The form, with a split squat of the boathouse filled in. */
@@ -86,16 +86,7 @@ export const groups: readonly FieldGroup<keyof typeof fields>[] = [
   { legend: 'Equipment', fields: ['gear', 'bar', 'barWeight', 'starts', 'show'] },
   {
     legend: 'What this gym has of it',
-    fields: [
-      'plates',
-      'collar',
-      'dumbbells',
-      'stackFirst',
-      'stackStep',
-      'stackPlates',
-      'pulley',
-      'addOn',
-    ],
+    fields: [...gearStock],
     folded: true,
   },
   { legend: 'Lifter', fields: ['warm', 'technical', 'experience', 'above'] },

@@ -1,8 +1,9 @@
 import type { SetEnd } from '@windlass/core/strength';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { words } from '../words.ts';
 import { BottomRow } from './BottomRow.tsx';
 import { useFloor, useStep } from './FloorContext.ts';
+import { RepsPut } from './RepsPut.tsx';
 import { RestLine } from './RestLine.tsx';
 import { SetLine } from './SetLine.tsx';
 
@@ -12,7 +13,7 @@ export function AskingView() {
   const here = useStep();
   const done = state.done.get(state.step);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useLayoutEffect(() => heading.current?.focus({ preventScroll: true }), []);
   if (!here || !done) return null;
   const put = (reps: number) => say({ kind: 'put-right', step: state.step, reps });
   return (
@@ -20,28 +21,7 @@ export function AskingView() {
       <div class="floor-set">
         <SetLine />
         <RestLine />
-        <div class="floor-put">
-          <button
-            type="button"
-            class="wl-button"
-            aria-label={words.lifting.less}
-            disabled={done.reps === 0}
-            onClick={() => put(done.reps - 1)}
-          >
-            −1
-          </button>
-          <p class="floor-number" role="status">
-            {done.reps} <small>{words.asking.done(done.reps)}</small>
-          </p>
-          <button
-            type="button"
-            class="wl-button"
-            aria-label={words.lifting.more}
-            onClick={() => put(done.reps + 1)}
-          >
-            +1
-          </button>
-        </div>
+        <RepsPut reps={done.reps} onPut={put} isSaid />
       </div>
       <div class="floor-actions">
         <h3 class="floor-question" tabIndex={-1} ref={heading}>

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { useFloor } from './FloorContext.ts';
 
 interface PrimaryProps {
@@ -15,7 +15,7 @@ export function Primary({ name, hint, focusOn, disabled = false, onPress }: Prim
   const { effective } = useFloor();
   const button = useRef<HTMLButtonElement>(null);
   const isUnderWay = effective.events.length > 0;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isUnderWay) button.current?.focus({ preventScroll: true });
   }, [focusOn]);
   return (

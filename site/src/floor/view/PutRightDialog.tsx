@@ -3,6 +3,7 @@ import { Endings } from './AskingView.tsx';
 import { Dialog } from './Dialog.tsx';
 import { useFloor } from './FloorContext.ts';
 import { doneWords } from './LastSet.tsx';
+import { RepsPut } from './RepsPut.tsx';
 
 /** A set that is done is put right: its count, and how it ended. */
 export function PutRightDialog({
@@ -20,28 +21,7 @@ export function PutRightDialog({
   return (
     <Dialog title={words.last.put} onClose={onClose}>
       <p role="status">{doneWords(done)}</p>
-      <div class="floor-put">
-        <button
-          type="button"
-          class="wl-button"
-          aria-label={words.lifting.less}
-          disabled={done.reps === 0}
-          onClick={() => put(done.reps - 1)}
-        >
-          −1
-        </button>
-        <p class="floor-number">
-          {done.reps} <small>{words.asking.done(done.reps)}</small>
-        </p>
-        <button
-          type="button"
-          class="wl-button"
-          aria-label={words.lifting.more}
-          onClick={() => put(done.reps + 1)}
-        >
-          +1
-        </button>
-      </div>
+      <RepsPut reps={done.reps} onPut={put} />
       <h3>{words.asking.title}</h3>
       <Endings
         isTry={session.steps[step]?.kind === 'try'}

@@ -1,5 +1,5 @@
 import { type ReadBackup, readBackup, type SavedLists } from '@windlass/core/schema';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { readAll, storageWords, writeRecords } from '../../storage/index.ts';
 import { useKeeping } from '../Keeping.ts';
 import { compareBackup, type Here, type RestoreItem, type RestoreState } from './compareBackup.ts';
@@ -34,7 +34,7 @@ export function Restore({ file, onDone }: RestoreProps) {
       isWanted = false;
     };
   }, [file, database, people]);
-  useEffect(() => heading.current?.focus(), [opened === undefined]);
+  useLayoutEffect(() => heading.current?.focus(), [opened === undefined]);
   if (opened === undefined) return null;
 
   const items = opened.kind === 'read' ? compareBackup(opened.here, opened.backup.lists) : [];

@@ -1,8 +1,9 @@
 import { startLiveSet } from '@windlass/core/extension';
 import { loadFromValue } from '@windlass/core/load';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import { loadWords } from '../../shared/loadWords.ts';
 import { formatNumber } from '../../ui/formatNumber.ts';
+import { useAwake } from '../../ui/useAwake.ts';
 import type { ChainResult } from '../compute.ts';
 import { said } from '../words.ts';
 import { secondsNow } from './clock.ts';
@@ -12,7 +13,6 @@ import { LiveNow } from './LiveNow.tsx';
 import { LiveRecord } from './LiveRecord.tsx';
 import { live } from './liveWords.ts';
 import { isUnderWay, type RunningSet, savedSet, saveSet } from './savedSet.ts';
-import { useAwakeScreen } from './useAwakeScreen.ts';
 import { type Said, useLiveSet } from './useLiveSet.ts';
 
 export interface LiveDialogProps {
@@ -32,10 +32,12 @@ export function LiveDialog({ result, tempo, onClose }: LiveDialogProps) {
   const control = useLiveSet(() => savedSet(sessionStorage) ?? fresh());
   const [asking, setAsking] = useState<'end' | 'sign' | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
-  useLayoutEffect(() => {
-    dialog.current?.showModal();
+  // As a ref it opens before the effects of what stands in it, which could not focus it closed.
+  const open = useCallback((element: HTMLDialogElement | null) => {
+    dialog.current = element;
+    element?.showModal();
   }, []);
-  useAwakeScreen();
+  useAwake(true);
 
   const { running, standing, now } = control;
   const { load, stages } = running.set.plan;
@@ -48,7 +50,7 @@ export function LiveDialog({ result, tempo, onClose }: LiveDialogProps) {
     setAsking(null);
   };
   return (
-    <dialog class="wl-live" aria-label={live.region(running.name)} ref={dialog} onClose={close}>
+    <dialog class="wl-live" aria-label={live.region(running.name)} ref={open} onClose={close}>
       <div class="wl-live-head">
         <p>
           <strong>{running.name}</strong>, {loadWords(loadFromValue(load), load.unit)}

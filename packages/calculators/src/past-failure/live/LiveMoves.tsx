@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { live } from './liveWords.ts';
 import { nextMoves } from './nextMoves.ts';
 import type { LiveSetControl } from './useLiveSet.ts';
@@ -15,7 +15,8 @@ export function LiveMoves({ control, onEnd, onSign }: LiveMovesProps) {
   const moves = due ? [] : nextMoves(running.set, standing);
   const first = useRef<HTMLButtonElement>(null);
   const said = running.set.log.length;
-  useEffect(() => {
+  // Before the next key is heard: a focus moved later would take that key from another button.
+  useLayoutEffect(() => {
     first.current?.focus();
   }, [said, due === null]);
   return (

@@ -11,7 +11,7 @@ import { readReference } from './readReference.ts';
 import { type PublishedRow, readRows } from './readRows.ts';
 
 /** Figures that the library repeats from a publication, or works out from its formula. */
-export interface Transcript {
+export interface CopiedFigures {
   readonly table: string;
   readonly says: string;
   readonly pairs: readonly (readonly [library: number, published: number])[];
@@ -20,7 +20,7 @@ export interface Transcript {
 }
 
 /** Copies of published figures: they show that nothing was mistyped, and prove nothing else. */
-export function transcripts(): readonly Transcript[] {
+export function copiedFigures(): readonly CopiedFigures[] {
   return [
     {
       table: 'one-rm-equations-test-vectors',
