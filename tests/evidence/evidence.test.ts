@@ -7,8 +7,8 @@ import { evidenceReport } from './evidenceReport.ts';
 import { notCompared } from './notCompared.ts';
 
 const kept = committedReport();
-const { coverage, windows } = kept.calibration;
-const report = evidenceReport({ coverage, windows: windows.hits });
+const { coverage, windows, logs } = kept.calibration;
+const report = evidenceReport({ coverage, windows: windows.hits, logs: logs.kinds });
 
 /** What to do when the figures have moved. */
 const help = 'run npm run evidence -- --accept and say in the commit why a share is worse';

@@ -16,8 +16,8 @@ const { values: options } = parseArgs({
 
 /** With `--quick` the simulations are not run again: their last result stands. */
 function lastCalibration(): Calibration {
-  const { coverage, windows } = committedReport().calibration;
-  return { coverage, windows: windows.hits };
+  const { coverage, windows, logs } = committedReport().calibration;
+  return { coverage, windows: windows.hits, logs: logs.kinds };
 }
 
 const report = evidenceReport(options.quick ? lastCalibration() : calibrate());

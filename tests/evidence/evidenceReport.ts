@@ -14,7 +14,7 @@ import { readReference } from './readReference.ts';
 import { sameConstant } from './sameConstant.ts';
 
 /** Everything that the report says, from the comparisons and one run of the simulations. */
-export function evidenceReport({ coverage, windows }: Calibration): EvidenceReport {
+export function evidenceReport({ coverage, windows, logs }: Calibration): EvidenceReport {
   const judged = comparisons.map(judge);
   const report: EvidenceReport = {
     totals: totalsOf(judged),
@@ -29,6 +29,7 @@ export function evidenceReport({ coverage, windows }: Calibration): EvidenceRepo
     calibration: {
       coverage: { ...simulations.coverage, ...coverage },
       windows: { ...simulations.windows, hits: windows },
+      logs: { ...simulations.logs, kinds: logs },
     },
     sameConstant: sameConstant(),
   };

@@ -132,7 +132,9 @@ function left({ notCompared }: EvidenceReport): readonly string[] {
   );
 }
 
-function simulated({ calibration: { coverage, windows } }: EvidenceReport): readonly string[] {
+function simulated({
+  calibration: { coverage, windows, logs },
+}: EvidenceReport): readonly string[] {
   const whole = (share: number) => `${(100 * share).toFixed(1)} %`;
   return [
     ...headed(
@@ -156,6 +158,13 @@ function simulated({ calibration: { coverage, windows } }: EvidenceReport): read
           `${whole(theirs)} (${best})`,
           `${(100 * (ours - theirs)).toFixed(1)} points`,
         ]),
+      ),
+    ),
+    ...headed(
+      `80 % intervals after weeks of one set to failure a week, ${logs.lifters} simulated lifters, seed ${logs.seed}`,
+      table(
+        ['log', 'held', 'one-rep max off by'],
+        logs.kinds.map(({ log, held, bias }) => [log, whole(held), whole(Math.expm1(bias))]),
       ),
     ),
   ];

@@ -91,6 +91,17 @@ export interface ReportedCalibration {
       readonly theirs: number;
     }[];
   };
+  /** One set to failure a week, for weeks: the one-rep max after the last. */
+  readonly logs: {
+    readonly seed: number;
+    readonly lifters: number;
+    readonly kinds: readonly {
+      readonly log: string;
+      readonly held: number;
+      /** Mean of ln(likely / true). */
+      readonly bias: number;
+    }[];
+  };
 }
 
 export interface ReportedConstant {

@@ -78,6 +78,11 @@ export const words = {
     today: 'one-rep max of the day',
     reps: 'the next count to failure',
     width: (percent: number) => `The range of a one-rep max was ${percent} % wide in the mean.`,
+    logsSay:
+      'Most logs aim at one count and let the load follow the strength. Such counts hardly differ, so they say little about endurance; a range that took them for a sign of low endurance would lie too high. Strength is taken to wander here, and these lifters grow steadily, which makes it harder.',
+    logs: (lifters: number, seed: number) =>
+      `80 % ranges of the one-rep max over ${lifters} drawn lifters after one set to failure a week; seed ${seed}`,
+    off: (percent: string) => `${percent} %`,
     windows: (trials: number, seed: number) =>
       `Failure inside the wanted window over ${trials} drawn lifters; seed ${seed}`,
     windowsSay:
@@ -94,6 +99,8 @@ export const words = {
       margin: 'Difference',
       range: 'Range of',
       held: 'Held',
+      log: 'Log',
+      off: 'Mean error',
     },
     alt: 'The figures are in the table below.',
   },

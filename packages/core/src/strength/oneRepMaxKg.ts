@@ -20,7 +20,7 @@ import type { StrengthPosterior } from './StrengthPosterior.ts';
  *   prior: priorFor(generalCurve),
  *   today: 0,
  * });
- * belief.kind === 'posterior' && Math.round(oneRepMaxKg(belief).likely); // 112
+ * belief.kind === 'posterior' && Math.round(oneRepMaxKg(belief).likely); // 111
  * ```
  */
 export function oneRepMaxKg(

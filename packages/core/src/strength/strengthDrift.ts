@@ -10,8 +10,8 @@ const braith: Source = {
 
 /** How strength wanders between sessions, and falls when nothing is trained. */
 export const strengthDrift = {
-  /** Variance a day of ln(one-rep max): 18 weeks give an SD of 0.12, and saw gains of 0.275. */
-  maxPerDay: 1.2e-4,
+  /** Variance a day of ln(one-rep max): 18 weeks give an SD of 0.16, and saw gains of 0.275. */
+  maxPerDay: 2e-4,
   /** Variance a day of ln(kappa): 18 weeks give an SD of 0.22, and saw a change of 0.49. */
   kappaPerDay: 4e-4,
   /** Days after which kappa is no more in doubt than it already is. */

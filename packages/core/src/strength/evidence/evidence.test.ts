@@ -6,6 +6,7 @@ import { countBand } from './countBand.ts';
 import { failureReps } from './failureReps.ts';
 import { paceDoubt } from './paceDoubt.ts';
 import { driftOver } from './passDays.ts';
+import { scatterScale } from './scatterScale.ts';
 import { sessionsOf } from './sessionsOf.ts';
 import { setLikelihood } from './setLikelihood.ts';
 import { surpriseOf } from './surpriseOf.ts';
@@ -75,7 +76,11 @@ describe('driftOver', () => {
   it('loses nothing over a break that was trained through, and is in doubt all the same', () => {
     const drift = driftOver({ days: 100, trained: true });
     expect(drift.loss).toBe(0);
-    expect(drift.maxSd).toBeCloseTo(Math.sqrt(0.012), 12);
+    // 100 days of 2e-4
+    expect(drift.maxSd).toBeCloseTo(Math.sqrt(0.02), 12);
+    // untrained, strength wanders for the two weeks without loss, and half of the loss is in doubt
+    const idle = driftOver({ days: 100, trained: false });
+    expect(idle.maxSd).toBeCloseTo(Math.hypot(Math.sqrt(0.0028), 0.5 * idle.loss), 12);
   });
 
   it('adds no more doubt of endurance after half a year', () => {
@@ -131,5 +136,17 @@ describe('countBand', () => {
       level: 0.8,
     });
     expect(countBand([1], 0.8)).toEqual({ low: 0, likely: 0, high: 0, level: 0.8 });
+  });
+});
+
+describe('scatterScale', () => {
+  it('lets a change of strength move counts alike in every row within a factor of e', () => {
+    const axis = { from: 0, step: 1, count: 1 };
+    const rows = { from: Math.log(20), step: Math.log(4), count: 2 };
+    // even odds of 20 and 80: the likely kappa is their geometric mean, 40
+    const scale = scatterScale({ columns: axis, rows, logs: new Float64Array(2) });
+    for (const kappa of [20, 40, 80]) expect(kappa * scale(Math.log(kappa))).toBeCloseTo(40, 12);
+    expect(scale(Math.log(4))).toBeCloseTo(Math.E, 12);
+    expect(scale(Math.log(400))).toBeCloseTo(1 / Math.E, 12);
   });
 });

@@ -6,6 +6,7 @@ import { resample } from '../grid/resample.ts';
 import type { PerformedSet } from '../PerformedSet.ts';
 import { forEachCount } from './forEachCount.ts';
 import { type Cells, planeAround } from './planeAround.ts';
+import { scatterScale } from './scatterScale.ts';
 import { type Likelihood, setLikelihood } from './setLikelihood.ts';
 
 export interface Learned {
@@ -75,7 +76,8 @@ function learnOn(
   alpha: number,
   averaged: 'all' | 'one-sided',
 ): Learned {
-  const day = evidenceFigures.day;
+  const scale = scatterScale(before);
+  const day = (lnKappa: number) => evidenceFigures.day * scale(lnKappa);
   const prior = resample(before, plane);
   const logs = new Float64Array(prior.logs.length);
   for (const { set, chance } of seen) {

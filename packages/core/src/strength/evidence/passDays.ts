@@ -4,6 +4,7 @@ import { momentsOf } from '../grid/momentsOf.ts';
 import { resample } from '../grid/resample.ts';
 import { strengthDrift } from '../strengthDrift.ts';
 import { type Cells, planeAround } from './planeAround.ts';
+import { scatterScale } from './scatterScale.ts';
 
 /** What days without a set of this lift do to the belief. */
 export interface DaysPassed {
@@ -24,8 +25,9 @@ export function passDays(before: LogDensity, passed: DaysPassed, cells: Cells): 
     },
     cells,
   );
+  const scale = scatterScale(before);
   const spread = blur(
-    blur(resample(before, plane), 'columns', maxSd, 'empty'),
+    blur(resample(before, plane), 'columns', (lnKappa) => maxSd * scale(lnKappa), 'empty'),
     'rows',
     kappaSd,
     'empty',
@@ -33,7 +35,7 @@ export function passDays(before: LogDensity, passed: DaysPassed, cells: Cells): 
   return { ...spread, columns: { ...plane.columns, from: plane.columns.from - loss } };
 }
 
-/** Loss of ln(one-rep max) and the added standard deviations. */
+/** Loss of ln(one-rep max) and the added standard deviations: who does not train loses, and gains nothing. */
 export function driftOver({ days, trained }: DaysPassed): {
   readonly loss: number;
   readonly maxSd: number;
@@ -44,7 +46,7 @@ export function driftOver({ days, trained }: DaysPassed): {
   const loss = layoff.most * (1 - Math.exp(-idle / layoff.scaleDays));
   return {
     loss,
-    maxSd: Math.hypot(Math.sqrt(maxPerDay * days), layoff.doubt * loss),
+    maxSd: Math.hypot(Math.sqrt(maxPerDay * (days - idle)), layoff.doubt * loss),
     kappaSd: Math.sqrt(kappaPerDay * Math.min(days, kappaMostDays)),
   };
 }

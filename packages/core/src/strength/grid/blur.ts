@@ -1,29 +1,30 @@
 import type { LogDensity } from './Axis.ts';
 
 /**
- * A density or likelihood smeared along one axis by a normal error of standard deviation `sd`.
- * Beyond the plane a likelihood keeps its edge value (`hold`) and a density is empty (`empty`).
+ * A density or likelihood smeared along one axis by a normal error of standard deviation `sd`, one
+ * for all lines or one for each by its place on the other axis. Beyond the plane a likelihood keeps its edge value (`hold`) and a density is empty (`empty`).
  */
 export function blur(
   density: LogDensity,
   side: 'columns' | 'rows',
-  sd: number,
+  sd: number | ((place: number) => number),
   beyond: 'hold' | 'empty',
 ): LogDensity {
   const axis = density[side];
-  const kernel = kernelOf(sd / axis.step, axis.count);
-  if (kernel.length === 1) return density;
+  const other = density[side === 'columns' ? 'rows' : 'columns'];
   const across = density.columns.count;
   const [stride, lines, lineStride] =
     side === 'columns' ? [1, density.rows.count, across] : [across, across, 1];
-  const reach = (kernel.length - 1) / 2;
   const logs = new Float64Array(density.logs.length);
-  // one line of the plane with what lies beyond its ends, so that every cell is treated alike
-  const line = new Float64Array(axis.count + 2 * reach);
   let largest = Number.NEGATIVE_INFINITY;
   for (const log of density.logs) if (log > largest) largest = log;
   for (let index = 0; index < lines; index += 1) {
     const start = index * lineStride;
+    const error = typeof sd === 'number' ? sd : sd(other.from + other.step * index);
+    const kernel = kernelOf(error / axis.step, axis.count);
+    const reach = (kernel.length - 1) / 2;
+    // the line with what lies beyond its ends, so that every cell is treated alike
+    const line = new Float64Array(axis.count + 2 * reach);
     for (let cell = 0; cell < axis.count; cell += 1) {
       line[reach + cell] = Math.exp((density.logs[start + cell * stride] as number) - largest);
     }
