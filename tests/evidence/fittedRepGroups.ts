@@ -1,5 +1,6 @@
 import type { EnduranceClass } from '../../packages/core/src/anatomy/index.ts';
 import { countsIn } from './countsIn.ts';
+import { hatfield } from './hatfield.ts';
 import type { RepGroup } from './RepGroup.ts';
 import { readRows } from './readRows.ts';
 import { recalled, recalledCounts } from './recalledCounts.ts';
@@ -28,6 +29,7 @@ export function fittedRepGroups(): readonly RepGroup[] {
       counts: countsIn('shimano-2006-verified-cell'),
     },
     pereira(),
+    hatfield('shoulder press', 'overhead-press'),
     ...hoeger(),
   ];
 }

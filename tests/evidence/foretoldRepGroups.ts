@@ -1,5 +1,6 @@
 import type { EnduranceClass } from '../../packages/core/src/anatomy/index.ts';
 import { countsIn } from './countsIn.ts';
+import { hatfield } from './hatfield.ts';
 import type { RepGroup } from './RepGroup.ts';
 import { readRows } from './readRows.ts';
 import { recalled, recalledCounts } from './recalledCounts.ts';
@@ -8,7 +9,6 @@ import { recalled, recalledCounts } from './recalledCounts.ts';
 export function foretoldRepGroups(): readonly RepGroup[] {
   return [
     hatfield('squat', 'squat'),
-    hatfield('shoulder press', 'press'),
     kelly(),
     spreuwenberg(),
     {
@@ -21,16 +21,6 @@ export function foretoldRepGroups(): readonly RepGroup[] {
     },
     ...shimanoRecalled(),
   ];
-}
-
-/** The sets at a pace of their own. */
-function hatfield(name: string, lift: EnduranceClass): RepGroup {
-  const dataSet = 'hatfield-2006-very-slow';
-  const counts = countsIn(
-    dataSet,
-    (row) => row.text('lift') === name && !row.has('seconds_per_rep'),
-  );
-  return { dataSet, group: `${name}, trained men`, people: 9, lift, counts };
 }
 
 function kelly(): RepGroup {

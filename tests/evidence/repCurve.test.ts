@@ -64,6 +64,10 @@ describe('the curves to start from', () => {
           lnKappa: Math.log(fitKappa(counts, 0.5)),
           weight: aside === undefined ? 2 : 1,
         }));
+      // one small group: the presses lying down count as one more
+      if (name === 'overhead-press') {
+        members.push({ lnKappa: Math.log(enduranceCurves.press.kappa), weight: 1 });
+      }
       const weight = members.reduce((sum, one) => sum + one.weight, 0);
       const mean = members.reduce((sum, one) => sum + one.weight * one.lnKappa, 0) / weight;
       const square = members.reduce((sum, one) => sum + one.weight * (one.lnKappa - mean) ** 2, 0);

@@ -9,7 +9,8 @@ export const liftField = {
   options: [
     { id: 'any', label: 'Not in this list' },
     { id: 'pull', label: 'Pull: row, pulldown, chin-up' },
-    { id: 'press', label: 'Press with the arms' },
+    { id: 'press', label: 'Press lying, dip, push-up' },
+    { id: 'overhead-press', label: 'Press overhead' },
     { id: 'squat', label: 'Squat, split squat' },
     { id: 'leg-press', label: 'Leg press' },
     { id: 'hinge', label: 'Hip hinge, deadlift' },

@@ -103,6 +103,7 @@ export type EnduranceClass =
   | 'leg-press'
   | 'hinge'
   | 'press'
+  | 'overhead-press'
   | 'pull'
   | 'leg-isolation'
   | 'arm-isolation'

@@ -56,3 +56,11 @@ export const hoeger: Source = {
     'Hoeger WWK, Barette SL, Hale DF, Hopkins DR. J Appl Sport Sci Res 1987;1(1):11-13, and Hoeger WWK, Hopkins DR, Barette SL, Hale DF. 1990;4(2):47-54',
   standing: 'recalled',
 };
+
+export const hatfield: Source = {
+  id: 'hatfield-2006-very-slow',
+  citation:
+    'Hatfield DL, Kraemer WJ, Spiering BA, et al. The impact of velocity of movement on performance factors in resistance exercise. J Strength Cond Res 2006;20(4):760-766 (the sets at a pace of their own)',
+  doi: '10.1519/R-17901.1',
+  standing: 'verified',
+};

@@ -36,7 +36,7 @@ const press = {
     { at: 'stretched', momentArm: 0.9 },
     { at: 'middle', momentArm: 1 },
   ],
-  endurance: 'press',
+  endurance: 'overhead-press',
 } as const satisfies Partial<Exercise>;
 
 const behindNeck = {
