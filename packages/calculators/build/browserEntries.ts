@@ -12,6 +12,7 @@ import { laterApart, laterEntry } from './laterParts.ts';
 import { type LaterTexts, textsIn, withoutLongTexts } from './laterTexts.ts';
 
 import { allColumns, unreadColumns, workedOut } from './workedOut.ts';
+import { countdown, writeStandalone } from './writeStandalone.ts';
 
 const packages = resolve('..');
 const frame = ['src/hydrate.tsx', 'src/element.tsx'];
@@ -53,7 +54,7 @@ export async function browserEntries(of: BrowserBuild): Promise<Options[]> {
     await modulesOf({ entryPoints: ids.map(definitionOf) }, everyCalculator),
   );
   const calculators = await Promise.all(ids.map(calculator));
-  return [
+  const parts: Options[] = [
     {
       ...options,
       entry: frame,
@@ -68,6 +69,14 @@ export async function browserEntries(of: BrowserBuild): Promise<Options[]> {
       esbuildPlugins: [apart(shared, '../base.js'), ...sources()],
     },
   ];
+  const oneIsReady = countdown(parts.length, () => writeStandalone(outDir));
+  return parts.map((part) => ({
+    ...part,
+    onSuccess: async () => {
+      if (typeof part.onSuccess === 'function') await part.onSuccess();
+      await oneIsReady();
+    },
+  }));
 
   /** A calculator without what comes later. It gives out what that shares with it. */
   async function calculator(id: string): Promise<Options> {

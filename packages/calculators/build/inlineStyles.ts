@@ -1,4 +1,5 @@
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { ownRem } from './ownRem.ts';
 
 /** The bundled style sheet. */
 export const styles: BuildOptions = {
@@ -7,14 +8,15 @@ export const styles: BuildOptions = {
   minify: true,
 };
 
-/** `styles.css?inline` is the bundled style sheet as text, for the custom element. */
+/** `element.css?inline` is the style sheet of the custom element as text. */
 export const inlineStyles: Plugin = {
   name: 'inline-styles',
   setup({ onResolve, onLoad }) {
     onResolve({ filter: /\.css\?inline$/ }, () => ({ path: 'styles', namespace: 'inline-css' }));
     onLoad({ filter: /.*/, namespace: 'inline-css' }, async () => {
-      const { outputFiles } = await build({ ...styles, write: false });
-      return { contents: outputFiles[0]?.text ?? '', loader: 'text' };
+      const entryPoints = ['src/ui/element.css'];
+      const { outputFiles } = await build({ ...styles, entryPoints, write: false });
+      return { contents: ownRem(outputFiles[0]?.text ?? ''), loader: 'text' };
     });
   },
 };

@@ -12,10 +12,18 @@ export type {
   Why,
 } from './contract/Answer.ts';
 export type { Calculator } from './contract/Calculator.ts';
+export type {
+  CalculatorResult,
+  ResultBand,
+  ResultCaution,
+  ResultProblem,
+} from './contract/CalculatorResult.ts';
 export type { Computed, Definition, FieldGroup } from './contract/Definition.ts';
 export { defineCalculator } from './contract/defineCalculator.ts';
 export { jsonSchemaOf } from './contract/jsonSchemaOf.ts';
+export { resultOf } from './contract/resultOf.ts';
 export { textsOf } from './contract/textsOf.ts';
+export { attributeOf } from './element/attributeOf.ts';
 export type {
   ChoiceField,
   Columns,

@@ -11,6 +11,7 @@ export const words = {
     'A figure about a person is a band of low, likely and high with its level, and says what it rests on. Show the whole band, never the likely figure alone.',
     'Cautions come as data with a reason and a source. Pass them on; they defer to licensed practice and local rules. Never tell anyone that an exercise or a load is free of risk.',
     'Each tool can be linked with its values: the name and the text of a field in the query of its address.',
+    'To put a tool into any page, copy the folder `dist/standalone` of `@windlass/calculators` to the server, load `windlass.js` as a module, and write `<windlass-calculator calculator="bar-loading" target="62.5kg">`: a field is an attribute, and each answer is a `windlass-result` event with plain data in `detail`.',
   ],
   parts: {
     rules: 'Rules',

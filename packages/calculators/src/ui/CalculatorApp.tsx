@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Address, decodeAddress } from '../address/decodeAddress.ts';
 import { asSearch, encodeAddress } from '../address/encodeAddress.ts';
-import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
+import type { Answer, NoAnswer, ShownResult } from '../contract/Answer.ts';
 import type { Calculator } from '../contract/Calculator.ts';
 import type { Texts } from '../fields/Field.ts';
 import { words } from '../words.ts';
@@ -18,9 +18,12 @@ export interface CalculatorAppProps {
   readonly query?: string;
   /**
    * The query once the page is alive, where the markup was made without knowing it. Read after
-   * the first render, so that served and first rendered markup agree.
+   * the first render, so that served and first rendered markup agree. Another function has it read
+   * again: then it takes the place of what was entered.
    */
   readonly liveQuery?: () => string;
+  /** Told with the first answer and after every change. */
+  readonly onAnswer?: (texts: Texts, answer: Answer) => void;
   /** Told after every change: the query of the state, and what changed; no name where several did. */
   readonly onStateChange?: (query: string, name: string, text: string) => void;
   /**
@@ -32,7 +35,7 @@ export interface CalculatorAppProps {
 
 /** A whole calculator: result, inputs, reasons. The texts in its fields are all the state it has. */
 export function CalculatorApp(props: CalculatorAppProps) {
-  const { calculator, query = '', liveQuery, onStateChange, tools = '../' } = props;
+  const { calculator, query = '', liveQuery, onStateChange, onAnswer, tools = '../' } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
   const ownQuery = encodeAddress(calculator, state.texts, state.others);
   const served = useRef(liveQuery ? ownQuery : null);
@@ -42,6 +45,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
 
   const rest = useRest(calculator, state.texts);
   const answer = useMemo(() => calculator.answer(state.texts), [calculator, state.texts, rest]);
+  useEffect(() => onAnswer?.(state.texts, answer), [state.texts]);
   const lastGood = useRef<ShownResult | NoAnswer | null>(null);
   if (answer.kind !== 'unreadable') lastGood.current = answer;
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;

@@ -20,7 +20,7 @@ export function Form(props: FormProps) {
   return (
     <form
       class="wl-form"
-      aria-label={words.form.region}
+      aria-label={`${words.form.region}: ${props.calculator.title}`}
       novalidate
       onSubmit={(event) => event.preventDefault()}
     >
