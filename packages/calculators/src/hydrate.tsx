@@ -30,6 +30,7 @@ async function hydrateOne(place: HTMLElement, isAlone: boolean): Promise<void> {
     <CalculatorApp
       calculator={calculator}
       liveQuery={liveQuery}
+      isServed={place.firstElementChild !== null}
       onStateChange={keep}
       tools={place.dataset.tools ?? '../'}
     />,

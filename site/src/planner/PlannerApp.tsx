@@ -1,4 +1,3 @@
-import type { LiftPlanner } from '@windlass/core/session';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { AddLift } from './AddLift.tsx';
 import { askedInAddress } from './askedInAddress.ts';
@@ -30,12 +29,11 @@ import { words } from './words.ts';
 interface PlannerAppProps {
   /** The plan that the page opens with. */
   readonly start: Planned;
-  readonly planOne: LiftPlanner;
 }
 
 /** The whole planner: the sheet of a session, and beside each part of it what it comes from. */
-export function PlannerApp({ start, planOne }: PlannerAppProps) {
-  const planner = usePlanner(start, planOne);
+export function PlannerApp({ start }: PlannerAppProps) {
+  const planner = usePlanner(start);
   const { draft, shown, problems, set, change, undo, begin, canUndo } = planner;
   const [notice, setNotice] = useState<string | null>(null);
   const [isRead, setRead] = useState(false);

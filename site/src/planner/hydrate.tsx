@@ -1,11 +1,15 @@
 import { hydrate } from 'preact';
 import { fetchFolded } from './foldedParts.ts';
 import { PlannerApp } from './PlannerApp.tsx';
-import { startPlan } from './startPlan.ts';
-import { fetchReader } from './usePlanner.ts';
+import { fetchPlanning } from './usePlanner.ts';
 
 const place = document.getElementById('planner');
 if (place) {
-  hydrate(<PlannerApp {...startPlan(JSON.parse(place.dataset.question ?? ''))} />, place);
-  setTimeout(() => Promise.all([fetchReader(), fetchFolded()]), 200);
+  hydrate(<PlannerApp start={JSON.parse(place.dataset.start ?? '')} />, place);
+  const signs = ['pointerover', 'focusin', 'keydown'] as const;
+  const used = () => {
+    for (const sign of signs) place.removeEventListener(sign, used);
+    void Promise.allSettled([fetchPlanning(), fetchFolded()]);
+  };
+  for (const sign of signs) place.addEventListener(sign, used);
 }

@@ -8,8 +8,8 @@ import { readDraft } from './state/readDraft.ts';
 export interface ServedPlanner {
   /** Static HTML with the plan that the page opens with: no script, no style attribute. */
   readonly markup: string;
-  /** What that plan is made from, as JSON: already read, so that the page need not read it again. */
-  readonly question: string;
+  /** That plan as JSON, so that the page need not plan again what it shows already. */
+  readonly start: string;
 }
 
 /** Renders the planner. Throws where the example it opens with has a mistake, so that no page is built. */
@@ -18,8 +18,9 @@ export function renderPlanner(): ServedPlanner {
   if (!read.ok) {
     throw new RangeError(`renderPlanner: the first example: ${read.problems[0]?.message}`);
   }
+  const start = startPlan(read.value);
   return {
-    markup: renderToString(<PlannerApp {...startPlan(read.value)} />),
-    question: JSON.stringify(read.value),
+    markup: renderToString(<PlannerApp start={start} />),
+    start: JSON.stringify(start),
   };
 }

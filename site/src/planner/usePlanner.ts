@@ -1,7 +1,6 @@
 import type { Problem } from '@windlass/core/basis';
-import type { LiftPlanner } from '@windlass/core/session';
 import { useCallback, useEffect, useMemo, useReducer, useState } from 'preact/hooks';
-import { type Planned, planFrom } from './state/planFrom.ts';
+import type { Planned } from './state/planFrom.ts';
 import { plannerReducer, startState } from './state/plannerState.ts';
 import type { Json, Path } from './state/tree.ts';
 import { words } from './words.ts';
@@ -20,17 +19,19 @@ export interface Planner {
   readonly begin: (draft: Json) => void;
 }
 
-/** The reader of plan files is as large as the page itself: it is fetched beside it. */
-export const fetchReader = () => import('./state/readDraft.ts');
+/**
+ * What reads a draft and plans from it is larger than the page itself, which arrives with its first
+ * plan: it is fetched when the page is first used.
+ */
+export const fetchPlanning = () => import('./state/planDraft.ts');
 
 const NONE: readonly Problem[] = [];
 
 /**
  * The state of the page. A change of the draft is shown at once; the plan follows when the browser
- * has painted that, so that typing never waits for it. Lifts that a change leaves alone are not
- * worked out again.
+ * has painted that, so that typing never waits for it.
  */
-export function usePlanner(start: Planned, planOne: LiftPlanner): Planner {
+export function usePlanner(start: Planned): Planner {
   const [state, dispatch] = useReducer(plannerReducer, startState(start.draft));
   const [{ shown, problems }, setAnswer] = useState({ shown: start, problems: NONE });
   const { draft } = state;
@@ -38,10 +39,10 @@ export function usePlanner(start: Planned, planOne: LiftPlanner): Planner {
   useEffect(() => {
     if (draft === start.draft && shown === start) return;
     return afterPaint(async (isWanted) => {
-      const answer = await answerTo(draft, planOne);
+      const answer = await answerTo(draft);
       if (isWanted()) setAnswer((before) => ({ ...before, ...answer }));
     });
-  }, [draft, planOne]);
+  }, [draft]);
 
   const set = useCallback(
     (path: Path, value: Json | undefined) => dispatch({ kind: 'set', path, value }),
@@ -64,12 +65,11 @@ interface Answer {
 }
 
 /** The plan of a draft, or why there is none; whatever goes wrong, the plan before is marked as old. */
-async function answerTo(draft: Json, planOne: LiftPlanner): Promise<Answer> {
+async function answerTo(draft: Json): Promise<Answer> {
   try {
-    const { readDraft } = await fetchReader();
-    const read = readDraft(draft);
-    if (!read.ok) return { problems: read.problems };
-    return { shown: planFrom(draft, read.value, planOne), problems: NONE };
+    const { planDraft } = await fetchPlanning();
+    const plan = planDraft(draft);
+    return plan.ok ? { shown: plan.value, problems: NONE } : { problems: plan.problems };
   } catch (error) {
     const message = words.notPlanned(error instanceof Error ? error.message : String(error));
     return { problems: [{ code: 'planner.not-planned', path: [], message }] };

@@ -54,9 +54,8 @@ export const plannerTargets: readonly Target[] = [
       const link = await decodePlan(await encodePlan(draft));
       const read = readDraft(draft);
       if (!read.ok) return [link, read];
-      const planOne = rememberLifts();
-      const start = planFrom(draft, read.value, planOne);
-      const markup = renderToString(h(PlannerApp, { start, planOne }));
+      const start = planFrom(draft, read.value, rememberLifts());
+      const markup = renderToString(h(PlannerApp, { start }));
       requireInertMarkup(markup);
       return [link, start.plan, start.sheet, printSheet(start.sheet), markup];
     },

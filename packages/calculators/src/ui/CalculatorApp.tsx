@@ -6,11 +6,13 @@ import type { Calculator } from '../contract/Calculator.ts';
 import type { Texts } from '../fields/Field.ts';
 import { words } from '../words.ts';
 import { Form } from './Form.tsx';
+import { kept } from './kept.ts';
 import { More } from './More.tsx';
 import { NextLinks } from './NextLinks.tsx';
 import { Rest } from './Rest.tsx';
 import { ResultHead } from './ResultHead.tsx';
 import { useRest } from './useRest.ts';
+import { useServed } from './useServed.ts';
 
 export interface CalculatorAppProps {
   readonly calculator: Calculator;
@@ -22,6 +24,8 @@ export interface CalculatorAppProps {
    * again: then it takes the place of what was entered.
    */
   readonly liveQuery?: () => string;
+  /** The page was served with the answer to `query`: that stays until something else is asked. */
+  readonly isServed?: boolean;
   /** Told with the first answer and after every change. */
   readonly onAnswer?: (texts: Texts, answer: Answer) => void;
   /** Told after every change: the query of the state, and what changed; no name where several did. */
@@ -36,20 +40,33 @@ export interface CalculatorAppProps {
 /** A whole calculator: result, inputs, reasons. The texts in its fields are all the state it has. */
 export function CalculatorApp(props: CalculatorAppProps) {
   const { calculator, query = '', liveQuery, onStateChange, onAnswer, tools = '../' } = props;
+  const { isServed = false } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
   const ownQuery = encodeAddress(calculator, state.texts, state.others);
   const served = useRef(liveQuery ? ownQuery : null);
   useEffect(() => {
-    if (liveQuery) setState(decodeAddress(calculator, liveQuery()));
+    if (!liveQuery) return;
+    const live = decodeAddress(calculator, liveQuery());
+    setState((before) => (JSON.stringify(live) === JSON.stringify(before) ? before : live));
   }, [calculator, liveQuery]);
 
   const rest = useRest(calculator, state.texts);
-  const answer = useMemo(() => calculator.answer(state.texts), [calculator, state.texts, rest]);
-  useEffect(() => onAnswer?.(state.texts, answer), [state.texts]);
+  const isChanged = useRef(false);
+  if (served.current !== ownQuery) isChanged.current = true;
+  const still = useServed(isServed, isChanged.current, rest === 'there');
+  const { isAnswerKept } = still;
+  const answer = useMemo(
+    () => (isAnswerKept ? null : calculator.answer(state.texts)),
+    [calculator, state.texts, rest, isAnswerKept],
+  );
+  useEffect(() => {
+    if (answer) onAnswer?.(state.texts, answer);
+  }, [state.texts]);
   const lastGood = useRef<ShownResult | NoAnswer | null>(null);
-  if (answer.kind !== 'unreadable') lastGood.current = answer;
+  if (answer && answer.kind !== 'unreadable') lastGood.current = answer;
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;
-  const shown = lastGood.current ?? fallback();
+  const shown = isAnswerKept ? null : (lastGood.current ?? fallback());
+  const isOld = answer?.kind === 'unreadable';
 
   const change = (texts: Texts, name = '', text = '') => {
     setState({ ...state, texts });
@@ -59,7 +76,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
     change({ ...state.texts, [name]: text }, name, text);
   const next = (
     <NextLinks
-      links={shown.next ?? []}
+      links={shown?.next ?? []}
       tools={tools}
       own={calculator.id}
       onTake={(carry) => change({ ...calculator.defaults, ...carry })}
@@ -67,21 +84,21 @@ export function CalculatorApp(props: CalculatorAppProps) {
   );
   return (
     <div class="wl">
-      <div class="wl-sheet">
+      <div class="wl-sheet" ref={still.sheet}>
         <div class="wl-work">
-          <ResultHead shown={shown} isOld={answer.kind === 'unreadable'} />
-          <div class="wl-picture" data-of={calculator.id}>
-            {shown.view?.() ?? <p class="wl-soft">{words.result.noView}</p>}
-            {shown.kind === 'none' && next}
+          <ResultHead shown={isServed && !isChanged.current ? null : shown} isOld={isOld} />
+          <div class="wl-picture" data-of={calculator.id} {...(shown === null && kept)}>
+            {shown && (shown.view?.() ?? <p class="wl-soft">{words.result.noView}</p>)}
+            {shown?.kind === 'none' && next}
           </div>
           <Form
             calculator={calculator}
             texts={state.texts}
-            problems={answer.kind === 'unreadable' ? answer.problems : {}}
+            problems={answer?.kind === 'unreadable' ? answer.problems : {}}
             onText={setText}
           />
         </div>
-        {rest === 'there' ? (
+        {rest === 'there' && shown && !still.isMoreKept ? (
           <More
             shown={shown}
             others={state.others}
@@ -90,7 +107,10 @@ export function CalculatorApp(props: CalculatorAppProps) {
             ownLink={`${calculator.id}/${asSearch(ownQuery)}`}
           />
         ) : (
-          <Rest is={rest} isServed={served.current === ownQuery} />
+          <Rest
+            is={rest}
+            isServed={served.current === ownQuery || (still.isMoreKept && rest === 'there')}
+          />
         )}
       </div>
     </div>

@@ -1,17 +1,15 @@
 import { words } from '../words.ts';
+import { kept } from './kept.ts';
 
 interface RestProps {
-  readonly is: 'fetching' | 'failed';
+  readonly is: 'there' | 'fetching' | 'failed';
   /** The page was served with what belongs here. */
   readonly isServed: boolean;
 }
 
 /** Stands where more belongs below an answer, until that has been fetched. */
 export function Rest({ is, isServed }: RestProps) {
-  if (isServed) {
-    // Nothing is set: an element that is told so keeps the markup it was served with.
-    return <div class="wl-more" dangerouslySetInnerHTML={{ __html: '' }} />;
-  }
+  if (isServed) return <div class="wl-more" {...kept} />;
   return (
     <div class="wl-more" aria-busy={is === 'fetching'}>
       {is === 'failed' && (

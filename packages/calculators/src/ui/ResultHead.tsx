@@ -1,15 +1,18 @@
 import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
 import { words } from '../words.ts';
 import { BandLine } from './BandLine.tsx';
+import { kept } from './kept.ts';
 
 interface ResultHeadProps {
-  readonly shown: ShownResult | NoAnswer;
+  /** `null` where the result stands that the page was served with. */
+  readonly shown: ShownResult | NoAnswer | null;
   /** The result is of an earlier input, because the present one cannot be read. */
   readonly isOld: boolean;
 }
 
 /** The number, its unit small beside it, its band under it. Every line keeps its place. */
 export function ResultHead({ shown, isOld }: ResultHeadProps) {
+  if (shown === null) return <div class="wl-head" role="status" {...kept} />;
   return (
     <div class="wl-head" role="status" data-old={isOld ? 'true' : undefined}>
       <p class="wl-head-label">
