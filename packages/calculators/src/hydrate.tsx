@@ -26,11 +26,13 @@ async function hydrateOne(place: HTMLElement, isAlone: boolean): Promise<void> {
     const { pathname, hash } = location;
     history.replaceState(history.state, '', `${pathname}${asSearch(query)}${hash}`);
   };
+  // A picture that is pressed itself has to be alive at once.
+  const picture = place.querySelector('.wl-picture');
   hydrate(
     <CalculatorApp
       calculator={calculator}
       liveQuery={liveQuery}
-      isServed={place.firstElementChild !== null}
+      isServed={picture !== null && !picture.querySelector('button')}
       onStateChange={keep}
       tools={place.dataset.tools ?? '../'}
     />,

@@ -5,6 +5,7 @@ import type { Answer, NoAnswer, ShownResult } from '../contract/Answer.ts';
 import type { Calculator } from '../contract/Calculator.ts';
 import type { Texts } from '../fields/Field.ts';
 import { words } from '../words.ts';
+import type { ServedPart } from './below/handOver.ts';
 import { Form } from './Form.tsx';
 import { kept } from './kept.ts';
 import { More } from './More.tsx';
@@ -12,7 +13,6 @@ import { NextLinks } from './NextLinks.tsx';
 import { Rest } from './Rest.tsx';
 import { ResultHead } from './ResultHead.tsx';
 import { useRest } from './useRest.ts';
-import { useServed } from './useServed.ts';
 
 export interface CalculatorAppProps {
   readonly calculator: Calculator;
@@ -43,7 +43,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
   const { isServed = false } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
   const ownQuery = encodeAddress(calculator, state.texts, state.others);
-  const served = useRef(liveQuery ? ownQuery : null);
+  const servedQuery = useRef(liveQuery ? ownQuery : null);
   useEffect(() => {
     if (!liveQuery) return;
     const live = decodeAddress(calculator, liveQuery());
@@ -52,9 +52,10 @@ export function CalculatorApp(props: CalculatorAppProps) {
 
   const rest = useRest(calculator, state.texts);
   const isChanged = useRef(false);
-  if (served.current !== ownQuery) isChanged.current = true;
-  const still = useServed(isServed, isChanged.current, rest === 'there');
-  const { isAnswerKept } = still;
+  if (servedQuery.current !== ownQuery) isChanged.current = true;
+  const [isUsed, setUsed] = useState(false);
+  const served = useRef<ServedPart | null>(null);
+  const isAnswerKept = isServed && !isUsed && !isChanged.current;
   const answer = useMemo(
     () => (isAnswerKept ? null : calculator.answer(state.texts)),
     [calculator, state.texts, rest, isAnswerKept],
@@ -84,7 +85,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
   );
   return (
     <div class="wl">
-      <div class="wl-sheet" ref={still.sheet}>
+      <div class="wl-sheet">
         <div class="wl-work">
           <ResultHead shown={isServed && !isChanged.current ? null : shown} isOld={isOld} />
           <div class="wl-picture" data-of={calculator.id} {...(shown === null && kept)}>
@@ -98,8 +99,9 @@ export function CalculatorApp(props: CalculatorAppProps) {
             onText={setText}
           />
         </div>
-        {rest === 'there' && shown && !still.isMoreKept ? (
+        {rest === 'there' && shown ? (
           <More
+            served={served.current}
             shown={shown}
             others={state.others}
             tools={tools}
@@ -109,7 +111,11 @@ export function CalculatorApp(props: CalculatorAppProps) {
         ) : (
           <Rest
             is={rest}
-            isServed={served.current === ownQuery || (still.isMoreKept && rest === 'there')}
+            isServed={servedQuery.current === ownQuery}
+            onServed={(part) => {
+              served.current = part;
+              setUsed(part.pressed !== null);
+            }}
           />
         )}
       </div>

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { OtherParameters } from '../address/encodeAddress.ts';
 import type { NoAnswer, ShownResult } from '../contract/Answer.ts';
+import { handOver, type ServedPart } from './below/handOver.ts';
 import { below } from './below/words.ts';
 import { CautionStrip } from './CautionStrip.tsx';
 import { CodeBlock } from './CodeBlock.tsx';
@@ -9,6 +11,8 @@ import { SourceList } from './SourceList.tsx';
 import { WhyPanel } from './WhyPanel.tsx';
 
 interface MoreProps {
+  /** What the page was served with, where this takes its place. */
+  readonly served: ServedPart | null;
   readonly shown: ShownResult | NoAnswer;
   readonly others: OtherParameters;
   readonly tools: string | null;
@@ -19,9 +23,13 @@ interface MoreProps {
 }
 
 /** All that follows from a result: cautions, details, reasons, ways on, and the same as code. */
-export function More({ shown, others, tools, ownLink, next }: MoreProps) {
+export function More({ served, shown, others, tools, ownLink, next }: MoreProps) {
+  const element = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (served && element.current) handOver(served, element.current);
+  }, []);
   return (
-    <div class="wl-more">
+    <div class="wl-more" ref={element}>
       {others.length > 0 && (
         <p class="wl-notice" role="note">
           {below.unknown([...new Set(others.map(([name]) => name))].join(', '))}

@@ -66,7 +66,7 @@ describe('the answer that a page was served with', () => {
     expect(value()).toBe('70');
   });
 
-  it('stands above what is used below it, where the focus and a press carry over', async () => {
+  it('stands above what is used below it, where a press carries over', async () => {
     const print = vi.fn();
     Object.assign(window, { print });
     await start();
