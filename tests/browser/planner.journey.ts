@@ -67,6 +67,26 @@ describe('the planner', () => {
     await page.close();
   });
 
+  it('chooses lifts for muscles, says why, and leaves them to be changed one by one', async () => {
+    const page = await planner();
+    const before = await lifts(page);
+    await page.getByRole('button', { name: 'Choose lifts for muscles' }).click();
+    await expect.poll(async () => (await lifts(page)).length).toBe(before.length + 1);
+    await page.getByLabel('Glutes').check();
+    await expect.poll(async () => (await lifts(page)).length).toBe(before.length + 2);
+    expect(await page.locator('.chosen').textContent()).toContain('Chosen for: glutes.');
+    expect(await violations(page)).toEqual([]);
+    const chosen = await lifts(page);
+    await expect.poll(() => page.url()).toContain('#1.');
+    const again = await planner(new URL(page.url()).hash);
+    expect(await lifts(again)).toEqual(chosen);
+    await again.close();
+    await page.getByRole('button', { name: 'Keep these lifts' }).click();
+    await expect.poll(() => page.locator('.chosen').count()).toBe(0);
+    await expect.poll(() => lifts(page)).toEqual(chosen);
+    await page.close();
+  });
+
   it('keeps a wrong value and the last good plan, and nothing moves', async () => {
     const page = await planner();
     const before = await loads(page);

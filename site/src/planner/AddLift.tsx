@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { useAsking } from './asks/Asking.ts';
 import { ExerciseChooser } from './foldedParts.ts';
 import { addLift } from './state/liftEdits.ts';
+import { addMuscles, namesMuscles } from './state/muscleEdits.ts';
 import { listAt } from './state/tree.ts';
 import { words } from './words.ts';
 
@@ -22,6 +23,11 @@ export function AddLift() {
       >
         {words.lift.add}
       </button>
+      {!namesMuscles(draft) && (
+        <button type="button" class="wl-button" onClick={() => change(addMuscles)}>
+          {words.muscles.add}
+        </button>
+      )}
       {isChoosing && (
         <ExerciseChooser
           gym={gym}

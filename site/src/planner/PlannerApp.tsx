@@ -5,19 +5,20 @@ import { type Asking, AskingContext } from './asks/Asking.ts';
 import { GymAsk } from './asks/GymAsk.tsx';
 import { HealthAsk } from './asks/HealthAsk.tsx';
 import { PersonAsk } from './asks/PersonAsk.tsx';
-import { ChosenLifts } from './ChosenLifts.tsx';
 import { Code } from './Code.tsx';
 import { Files } from './Files.tsx';
 import { Leaf } from './Leaf.tsx';
 import { LiftLeaf } from './LiftLeaf.tsx';
 import { LiveLine } from './LiveLine.tsx';
 import { words as laterWords } from './later/words.ts';
+import { MusclesLeaf } from './MusclesLeaf.tsx';
 import { Notice } from './Notice.tsx';
 import { OldMark } from './OldMark.tsx';
 import { CautionList } from './sheet/CautionList.tsx';
 import { cautionCounts } from './sheet/cautionCounts.ts';
 import { SheetHead } from './sheet/SheetHead.tsx';
 import { StopList } from './sheet/StopList.tsx';
+import { namesMuscles } from './state/muscleEdits.ts';
 import type { Planned } from './state/planFrom.ts';
 import { today } from './state/today.ts';
 import { type Json, listAt } from './state/tree.ts';
@@ -95,7 +96,9 @@ export function PlannerApp({ start }: PlannerAppProps) {
         {listAt(draft, ['intent', 'lifts']).map((_, place) => (
           <LiftLeaf key={place} place={place} shown={shown} />
         ))}
-        <ChosenLifts named={listAt(draft, ['intent', 'lifts']).length} shown={shown} />
+        {namesMuscles(draft) && (
+          <MusclesLeaf named={listAt(draft, ['intent', 'lifts']).length} shown={shown} />
+        )}
         <AddLift />
         <Leaf
           name={words.region.health}

@@ -5,6 +5,7 @@ export { EquipmentFields } from './asks/EquipmentFields.tsx';
 export { ExerciseChooser } from './asks/ExerciseChooser.tsx';
 export { ListAsk } from './asks/fields/ListAsk.tsx';
 export { LiftExtras } from './asks/LiftExtras.tsx';
+export { MusclesAsk } from './asks/MusclesAsk.tsx';
 export { PieceRows } from './asks/PieceRows.tsx';
 export { PressureAsk } from './asks/PressureAsk.tsx';
 export { SetAsk } from './asks/SetAsk.tsx';

@@ -8,6 +8,7 @@ export const EquipmentFields = later(async () => (await folded()).EquipmentField
 export const ExerciseChooser = later(async () => (await folded()).ExerciseChooser);
 export const LiftExtras = later(async () => (await folded()).LiftExtras);
 export const ListAsk = later(async () => (await folded()).ListAsk);
+export const MusclesAsk = later(async () => (await folded()).MusclesAsk);
 export const PieceRows = later(async () => (await folded()).PieceRows);
 export const PressureAsk = later(async () => (await folded()).PressureAsk);
 export const SavedAsk = later(async () => (await import('./saved/SavedAsk.tsx')).SavedAsk);

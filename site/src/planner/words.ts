@@ -1,5 +1,5 @@
 import { words as shared } from '@windlass/calculators/ui';
-import type { Movement, MuscleId, Station } from '@windlass/core/anatomy';
+import type { Movement, MuscleGroup, MuscleId, Station } from '@windlass/core/anatomy';
 import type { Adviser } from '@windlass/core/safety';
 import type { LeftOutLift } from '@windlass/core/session';
 
@@ -120,6 +120,26 @@ export const words = {
     down: (name: string) => `Do ${name} later`,
     add: 'Add a lift',
     number: (number: number) => `Lift ${number}`,
+  },
+  muscles: {
+    title: 'Muscles',
+    add: 'Choose lifts for muscles',
+    remove: 'Remove the muscles',
+    help: 'Up to twelve. A muscle that a lift above trains already gets none of its own.',
+    keep: 'Keep these lifts and change them one by one',
+    chosen: (count: number) => `${count} ${count === 1 ? 'lift' : 'lifts'} chosen`,
+    none: 'No lift is chosen: the lifts above train these muscles already.',
+    groups: {
+      chest: 'Chest',
+      shoulders: 'Shoulders',
+      back: 'Back',
+      arms: 'Arms',
+      forearms: 'Forearms',
+      trunk: 'Trunk',
+      hips: 'Hips',
+      thighs: 'Thighs',
+      'lower-legs': 'Lower legs',
+    } satisfies Record<MuscleGroup, string>,
   },
   leftOut: {
     'unknown-exercise': 'Choose an exercise from the list.',

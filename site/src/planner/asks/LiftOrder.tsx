@@ -1,4 +1,5 @@
 import { moveLift } from '../state/liftEdits.ts';
+import { namesMuscles } from '../state/muscleEdits.ts';
 import { listAt } from '../state/tree.ts';
 import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
@@ -42,7 +43,7 @@ export function LiftOrder({ place, name }: LiftOrderProps) {
       <button
         type="button"
         class="wl-button"
-        disabled={count === 1}
+        disabled={count === 1 && !namesMuscles(draft)}
         aria-label={words.lift.remove(name)}
         onClick={() => set(['intent', 'lifts', place], undefined)}
       >

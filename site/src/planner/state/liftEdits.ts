@@ -1,16 +1,9 @@
 import { canLoad, type Exercise, findExercise } from '@windlass/core/anatomy';
 import type { Equipment } from '@windlass/core/equipment';
+import { firstLift } from './firstLift.ts';
 import { getAt, isRecord, type Json, listAt, setAt, textAt } from './tree.ts';
 
 const LIFTS = ['intent', 'lifts'];
-
-/** What a lift starts with where there is none before it to follow. */
-const firstLift = {
-  window: { minReps: 8, maxReps: 12 },
-  tempo: '3-0-2-0',
-  sets: 1,
-  restSeconds: 120,
-} as const;
 
 /** The draft with one more lift at its end, done as the one before it. */
 export function addLift(draft: Json, exercise: Exercise, gym: readonly Equipment[]): Json {
