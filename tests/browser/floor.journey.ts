@@ -6,6 +6,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import firstDay from '../../examples/boathouse/first-day.json' with { type: 'json' };
 import gym from '../../examples/boathouse/gym.json' with { type: 'json' };
+import pastFailureDay from '../../examples/boathouse/past-failure-day.json' with { type: 'json' };
 import { onsets } from './onsets.ts';
 import { scriptSizes } from './scriptSizes.ts';
 import { siteInBrowser } from './siteInBrowser.ts';
@@ -33,6 +34,21 @@ const focused = (page: Page) => page.evaluate(() => document.activeElement?.text
 async function kill(page: Page): Promise<void> {
   await page.locator('.floor[data-written=true]').waitFor();
   await page.close({ runBeforeUnload: false });
+}
+
+/** Takes so many of the events that were written last out of the browser's database. */
+async function loseLastEvents(count: number): Promise<void> {
+  const done = <Result>(request: IDBRequest<Result>) =>
+    new Promise<Result>((resolve, reject) => {
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+  const [found] = await indexedDB.databases();
+  const database = await done(indexedDB.open(found?.name ?? ''));
+  const events = database.transaction('events', 'readwrite').objectStore('events');
+  const keys = await done(events.getAllKeys());
+  for (const key of keys.slice(-count)) await done(events.delete(key));
+  database.close();
 }
 
 /** Does the three warm-up sets of the row. */
@@ -230,6 +246,100 @@ describe('a session on the floor', () => {
     await press(page, 'Hold is over');
     await expect.poll(() => shown(page, '.floor-last')).toMatch(/8 reps, then failed, Hold [1-9]/);
     await page.context().close();
+  });
+
+  it('goes on past failure as planned, by key, through a reload in the hold, into the log', async () => {
+    const context = await here.browser.newContext({ viewport: phone });
+    const planner = await context.newPage();
+    await planner.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
+    await planner.setInputFiles('input[type=file]', {
+      name: 'plan.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify({ ...pastFailureDay, gym })),
+    });
+    await planner.locator('.lift h2', { hasText: 'Chin-up' }).waitFor();
+    await expect.poll(() => planner.url()).toContain('#1.');
+    const link = new URL(planner.url()).hash;
+    await planner.close();
+
+    let page = await floor(link, context);
+    await expect.poll(() => shown(page, 'h1')).toContain('Mechanic');
+    await press(page, 'Done');
+    await expect
+      .poll(() => shown(page, '.floor-chain p'))
+      .toBe('Then hold contracted, 20 s at most, lower 3 times at most, 5 s each');
+    expect(await shown(page, '.floor-chain small')).toBe(
+      'Needed before it: A partner who lifts the load back to the top.',
+    );
+    expect(await violations(page)).toEqual([]);
+    await press(page, 'Start the set');
+    for (let rep = 0; rep < 9; rep++) await press(page, '+1: one rep more');
+    const fails = page.getByRole('button', { name: /^Not finished/ });
+    expect(await fails.textContent()).toContain('Then hold contracted, 20 s at most');
+    await fails.focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => focused(page)).toBe('Hold begins');
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => focused(page)).toBe('Hold is over');
+    await expect.poll(() => shown(page, '.wl-live-figure')).toBe('2 s');
+    await page.locator('.floor[data-written=true]').waitFor();
+    await page.reload({ waitUntil: 'networkidle' });
+
+    await expect.poll(() => shown(page, '.wl-live-phase')).toBe('Holding');
+    // It went on by the clock while the page was loaded again.
+    const held = Number((await shown(page, '.wl-live-figure'))?.split(' ')[0]);
+    expect(held).toBeGreaterThanOrEqual(2);
+    await expect.poll(() => focused(page)).toBe('Hold is over');
+    await page.keyboard.press('Enter');
+    for (const _ of [1, 2]) {
+      await expect.poll(() => focused(page)).toBe('Lowering begins');
+      await page.keyboard.press('Enter');
+      await expect.poll(() => focused(page)).toBe('At the bottom');
+      expect(await page.getByRole('button', { name: 'Stop for a sign' }).isVisible()).toBe(true);
+      await expect.poll(() => shown(page, '.wl-live-figure'), { timeout: 10_000 }).toBe('5 s');
+      await page.keyboard.press('Enter');
+    }
+    await expect.poll(() => focused(page)).toBe('Lowering begins');
+    await kill(page);
+
+    page = await floor('', context);
+    await expect.poll(() => focused(page)).toBe('Lowering begins');
+    await press(page, 'Lowering begins');
+    // Much faster than the 5 s asked for: that is a sign to stop for.
+    await press(page, 'At the bottom');
+    await expect
+      .poll(() => shown(page, '.told-sign'))
+      .toContain('the muscle can no longer brake the load');
+    const given = /9 reps, then failed, Hold \d+(\.\d)? s, Lower ([45](\.\d)?, ){2}[0-3](\.\d)? s/;
+    await expect.poll(() => shown(page, '.floor-last')).toMatch(given);
+    await press(page, 'Take back');
+    await expect.poll(() => focused(page)).toBe('At the bottom');
+    await press(page, 'Bring back');
+    await expect.poll(() => shown(page, '.floor-last')).toMatch(given);
+    await kill(page);
+
+    // As if the tab had gone when the lowering was written, but not yet what it ended: without the
+    // end, the sign, and what was taken and brought back since.
+    const beside = await context.newPage();
+    await beside.goto(`${here.origin}/security/`);
+    await beside.evaluate(loseLastEvents, 4);
+    await beside.close();
+    page = await floor('', context);
+    await expect.poll(() => shown(page, '.floor-last')).toMatch(given);
+    expect(await shown(page, '.told-sign')).toContain('the muscle can no longer brake the load');
+    await press(page, 'More');
+    await press(page, 'End the session here');
+    await expect.poll(() => shown(page, '.over-table tbody tr')).toMatch(given);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      press(page, 'Save as CSV'),
+    ]);
+    const csv = readFileSync(await download.path(), 'utf8').split('\r\n');
+    expect(csv[1]).toMatch(
+      /^2027-03-17,leg-extension,1,,70,kg,stack,.*,9,failure,.*Hold .*Lower .*\. A lowering much faster than prescribed/,
+    );
+    await context.close();
   });
 
   it('finds the load of a lift without history on the way', async () => {

@@ -68,13 +68,14 @@ export function FloorApp({ served }: FloorAppProps) {
     setTimeout(() => void fetchDesk().catch(() => {}), 500);
   }, []);
 
-  const floor: Floor = { session, state, effective, settings, set, say, audio };
+  const floor: Floor = { session, state, effective, settings, set, say, add, audio };
   const leadIn = () => settings.leadInSeconds + START_SECONDS;
   const open = (name: DialogName) => {
     if (name === 'signs' && state.phase === 'lifting') say({ kind: 'stopped' });
     setDialog(name);
   };
-  const isSounding = state.running?.count != null || state.rest !== null;
+  const isSounding =
+    state.running?.count != null || state.phase === 'past-failure' || state.rest !== null;
   return (
     <FloorContext.Provider value={floor}>
       <DialogContext.Provider value={open}>

@@ -1,4 +1,5 @@
 import { formatNumber, words as shared } from '@windlass/calculators/ui';
+import { inSentence } from '@windlass/core/basis';
 import type { Counts } from '@windlass/core/equipment';
 import type { Adviser } from '@windlass/core/safety';
 import type { RepPhase } from '@windlass/core/tempo';
@@ -162,6 +163,8 @@ export const words = {
     not: 'Not past failure after all',
     refused: 'Not offered here',
     chosen: (chain: string) => `Then ${chain}`,
+    planned: (chain: string) => `As planned: ${inSentence(chain)}`,
+    needs: (needs: string) => `Needed before it: ${needs}`,
   },
   over: {
     title: 'Done',

@@ -6,7 +6,10 @@ import { chainTimes } from '@windlass/core/extension';
  * forecast under load, and the time with the load down. A choice of this project, in whole tens
  * from 60 s to 15 min.
  */
-export function longestSeconds({ stages, secondsUnderLoad }: ChainForecast): number {
+export function longestSeconds({
+  stages,
+  secondsUnderLoad,
+}: Pick<ChainForecast, 'stages' | 'secondsUnderLoad'>): number {
   const down = stages.reduce((sum, { stage }) => {
     if (stage.kind === 'pause') return sum + stage.seconds;
     if (stage.kind === 'lower') return sum + stage.maxLowerings * LONGEST_RESET;

@@ -30,6 +30,7 @@ export type { PlannedChain } from './PlannedChain.ts';
 export type { LiftPlanner, LiftQuestion, PlannedLiftAndState } from './planLift.ts';
 export { planSession, type SessionQuestion } from './planSession.ts';
 export { printSheet } from './printSheet.ts';
+export { type LiftWork, readyAfter } from './readyAfter.ts';
 export { rememberLifts } from './rememberLifts.ts';
 export type {
   NextSession,

@@ -1,19 +1,15 @@
 import { dateOfDay, dayNumber } from '../recovery/dayNumber.ts';
-import { readiness } from '../recovery/readiness.ts';
-import type { TrainedSets, TrainingStatus } from '../recovery/TrainedSets.ts';
 import type { Client } from './Client.ts';
 import type { SessionIntent } from './Intent.ts';
-import type { LiftPlan, PlannedLift, Refusal } from './LiftPlan.ts';
-import { likeSessions } from './likeSessions.ts';
-import type { NextSession, NextTime } from './SessionPlan.ts';
+import type { LiftPlan, Refusal } from './LiftPlan.ts';
+import { type LiftWork, readyAfter } from './readyAfter.ts';
+import type { NextSession } from './SessionPlan.ts';
 
 /** When the same muscles can work again, and what became of a day that somebody has fixed. */
 export interface NextSessionAnswer {
   readonly next?: NextSession;
   readonly refused: readonly Refusal[];
 }
-
-const HOURS_PER_DAY = 24;
 
 /**
  * When the muscles of a session are ready for as much again: hours from its beginning, and the
@@ -28,18 +24,10 @@ export function nextSession(
   client: Client,
   { date, overrules }: Pick<SessionIntent, 'date' | 'overrules'>,
 ): NextSessionAnswer {
-  const work = lifts.flatMap((plan) => trainedSets(plan, client, date));
-  const muscles = readiness([{ hoursAgo: 0, work }], {
-    status: statusOf[client.experience],
-    ...(client.reports && { reports: client.reports }),
-  });
-  if (muscles.length === 0) return { refused: [] };
-  const last = (time: 'earliest' | 'likely' | 'cautious'): NextTime => {
-    const hours = Math.max(...muscles.map(({ readyIn }) => readyIn[time]));
-    return { hours, date: dateOfDay(dayNumber(date) + Math.ceil(hours / HOURS_PER_DAY)) };
-  };
-  const [earliest, likely, cautious] = [last('earliest'), last('likely'), last('cautious')];
-  const next = { earliest, likely, cautious, date: likely.date, notes: [], muscles };
+  const ready = readyAfter(lifts.flatMap(plannedWork), client, date);
+  if (!ready) return { refused: [] };
+  const { earliest, likely } = ready;
+  const next = { ...ready, date: likely.date, notes: [] };
   const asked = overrules?.nextDate;
   if (asked === undefined || asked === likely.date) return { next, refused: [] };
   if (asked <= date) {
@@ -58,27 +46,17 @@ const TOO_EARLY =
 const EARLY =
   'On that day fewer than half of people have all of these muscles ready: fewer repetitions may come.';
 
-const statusOf: Readonly<Record<Client['experience'], TrainingStatus>> = {
-  new: 'new',
-  some: 'recreational',
-  experienced: 'trained',
-};
-
-function trainedSets(plan: LiftPlan, client: Client, date: string): readonly TrainedSets[] {
+/** The work of a lift, its last set apart where it goes on past lifting failure. */
+function plannedWork(plan: LiftPlan): readonly LiftWork[] {
   if (plan.kind === 'left-out') return [];
   const { exercise } = plan.lift;
-  const like = likeSessions(exercise.movement, client, date);
-  const familiar = like === undefined ? {} : { likeSessionsDaysAgo: like };
-  return plan.kind === 'finding'
-    ? [{ exercise, sets: plan.mostTries, repsInReserve: plan.stopWithLeft, ...familiar }]
-    : plannedWork(plan).map((work) => ({ exercise, ...work, ...familiar }));
-}
-
-/** The sets of a lift, its last one apart where it goes on past lifting failure. */
-function plannedWork({ sets, repsInReserve, chain }: PlannedLift) {
-  if (!chain) return [{ sets: sets.length, repsInReserve }];
+  if (plan.kind === 'finding') {
+    return [{ exercise, sets: plan.mostTries, repsInReserve: plan.stopWithLeft }];
+  }
+  const { sets, repsInReserve, chain } = plan;
+  if (!chain) return [{ exercise, sets: sets.length, repsInReserve }];
   return [
-    { sets: sets.length - 1, repsInReserve },
-    { sets: 1, stagesPastFailure: chain.stages.length - 1 },
+    { exercise, sets: sets.length - 1, repsInReserve },
+    { exercise, sets: 1, stagesPastFailure: chain.stages.length - 1 },
   ];
 }

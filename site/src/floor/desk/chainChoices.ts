@@ -12,6 +12,7 @@ import { enduranceCurves } from '@windlass/core/strength';
 import type { Planned } from '../../planner/state/planFrom.ts';
 import type { FloorState } from '../run/FloorState.ts';
 import type { FloorSession } from '../session/FloorSession.ts';
+import { isSameChain } from '../session/isSameChain.ts';
 import { stepLoad } from '../session/stepLoad.ts';
 import { doneLifts } from './doneLifts.ts';
 
@@ -23,7 +24,13 @@ export interface ChainHelp {
 
 /** A way to go on past failure, or why not in this way. */
 export type ChainChoice =
-  | { readonly kind: 'offered'; readonly stages: readonly Stage[]; readonly plan: LiveSetPlan }
+  | {
+      readonly kind: 'offered';
+      readonly stages: readonly Stage[];
+      readonly plan: LiveSetPlan;
+      /** As the session has it planned. */
+      readonly isPlanned: boolean;
+    }
   | {
       readonly kind: 'refused';
       readonly stages: readonly Stage[];
@@ -35,7 +42,7 @@ const SEED = 1;
 
 /**
  * The ways in which the set that comes next can go on past lifting failure, as this person's limits,
- * the exercise and the help that is there allow.
+ * the exercise and the help that is there allow; the planned way first, and once.
  *
  * @returns nothing where the lift has no known load yet.
  */
@@ -45,13 +52,19 @@ export function chainChoices(
   state: FloorState,
   help: ChainHelp,
 ): readonly ChainChoice[] {
-  const lift = doneLifts(planned)[session.steps[state.step]?.lift ?? -1];
+  const step = session.steps[state.step];
+  const lift = doneLifts(planned)[step?.lift ?? -1];
   const load = stepLoad(session, state, state.step);
   if (lift?.kind !== 'planned' || !load) return [];
   const { exercise } = lift.lift;
   const { client } = planned.question;
   const intensity = lift.work.share.likely * (load.load / lift.work.choice.load);
-  return waysFor(exercise.holds[0]?.at).map((stages): ChainChoice => {
+  const own = step?.chain?.plan;
+  const others = waysFor(exercise.holds[0]?.at).filter(
+    (stages) => !own || !isSameChain({ stages }, own),
+  );
+  return [...(own ? [own.stages] : []), ...others].map((stages): ChainChoice => {
+    const isPlanned = stages === own?.stages;
     const loweringHeavy = stages.some(({ kind }) => kind === 'lower');
     const context = { alone: !help.partner, loweringHeavy, date: session.date } as const;
     const chain = planChain(stages, {
@@ -76,7 +89,12 @@ export function chainChoices(
       secondsPerRep: lift.secondsPerRep,
       maxSeconds: longestSeconds(forecast),
     };
-    return { kind: 'offered', stages, plan };
+    return {
+      kind: 'offered',
+      stages,
+      plan: isPlanned ? { ...own, load: plan.load } : plan,
+      isPlanned,
+    };
   });
 }
 

@@ -8,7 +8,12 @@ import {
   performedSets,
 } from '@windlass/core/progress';
 import { dateOfDay, dayNumber } from '@windlass/core/recovery';
-import type { Client, FindingLift, PlannedLift } from '@windlass/core/session';
+import {
+  type Client,
+  type FindingLift,
+  type PlannedLift,
+  readyAfter,
+} from '@windlass/core/session';
 import { enduranceCurves, priorFor, strengthFrom } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import type { Planned } from '../../planner/state/planFrom.ts';
@@ -17,6 +22,7 @@ import { loggedSets } from '../log/loggedSets.ts';
 import type { FloorState } from '../run/FloorState.ts';
 import type { FloorSession } from '../session/FloorSession.ts';
 import { doneLifts } from './doneLifts.ts';
+import { doneWork } from './doneWork.ts';
 
 /** What a session leaves behind. */
 export interface SessionResult {
@@ -24,7 +30,7 @@ export interface SessionResult {
   readonly sets: readonly LoggedSet[];
   /** By the place of a lift in the session; nothing for one that was not done. */
   readonly next: readonly (LoadAdvice | null)[];
-  /** When the muscles of the plan are likely ready again, or the day fixed for it; and with care. */
+  /** When the muscles that worked are likely ready again, or the day fixed for it; and with care. */
   readonly nextDay: { readonly likely: string; readonly cautious: string } | null;
 }
 
@@ -56,7 +62,7 @@ export function sessionResult(
     today,
   );
   const sets = loggedSets(session, state, date);
-  const nextDay = sets.length > 0 ? nextDayAfter(planned, date) : null;
+  const nextDay = sets.length > 0 ? nextDayAfter(planned, session, state, date) : null;
   const next = lifts.map((lift, place) => {
     const own = sets.filter(({ exercise }) => exercise === lift.lift.exercise.id);
     if (own.length === 0) return null;
@@ -131,12 +137,22 @@ function isOneHand(loads: readonly ReachableLoad[], load: LoggedSet['load']): bo
 }
 
 /**
- * The plan's next day, as far from the day that the session was done on as it was from the day it
- * was planned for.
+ * The day by the work that was done. One that was fixed in the plan is as far from the day of the
+ * session as it was from the day that was planned for.
  */
-function nextDayAfter({ plan }: Planned, date: string): SessionResult['nextDay'] {
+function nextDayAfter(
+  planned: Planned,
+  session: FloorSession,
+  state: FloorState,
+  date: string,
+): SessionResult['nextDay'] {
+  const { plan, question } = planned;
+  const ready = readyAfter(doneWork(planned, session, state), question.client, date);
+  if (!ready) return null;
   const next = plan.kind === 'session' ? plan.next : undefined;
-  if (!next) return null;
-  const later = (day: string) => dateOfDay(dayNumber(date) + dayNumber(day) - dayNumber(plan.date));
-  return { likely: later(next.date), cautious: later(next.cautious.date) };
+  const likely =
+    next?.overruled === undefined
+      ? ready.likely.date
+      : dateOfDay(dayNumber(date) + dayNumber(next.date) - dayNumber(plan.date));
+  return { likely, cautious: ready.cautious.date };
 }

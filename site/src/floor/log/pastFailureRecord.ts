@@ -8,10 +8,12 @@ export function pastFailureRecord(set: LiveSet): PastFailureRecord | null {
   if (record.kind === 'open') return null;
   const { performed, stages, signs } = record;
   const [sign] = signs;
+  const further = stages.slice(1);
   return {
     reps: performed?.reps ?? 0,
     ...(performed && { end: performed.end }),
-    note: stages.slice(1).map(stageNote).join(', '),
+    stagesDone: further.length,
+    note: further.map(stageNote).join(', '),
     ...(sign !== undefined && { sign }),
   };
 }

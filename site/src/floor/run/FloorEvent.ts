@@ -8,6 +8,8 @@ export interface PastFailureRecord {
   readonly reps: number;
   /** What they say of strength; left out where they say nothing. */
   readonly end?: SetEnd;
+  /** How many stages after failure were begun; left out in what was written before they counted. */
+  readonly stagesDone?: number;
   /** What was done after failure, in words for a log. */
   readonly note: string;
   /** A stop rule that ended it, by its id. */
@@ -54,6 +56,8 @@ export type FloorHappening =
       readonly kind: 'sign';
       readonly rule: string;
       readonly ends: 'the-set' | 'the-exercise' | 'the-session';
+      /** The step that it ended past failure, told right after the end. */
+      readonly step?: number;
     }
   | { readonly kind: 'undone' }
   | { readonly kind: 'redone' };

@@ -55,7 +55,7 @@ export interface FloorState {
   /** Loads that were changed on the way, by step. */
   readonly loads: ReadonlyMap<number, ReachableLoad>;
   readonly rest: { readonly startedAt: number; readonly seconds: number } | null;
-  /** Sets that are to go on past failure, by step. */
+  /** Sets that are to go on past failure, by step: as planned, until something else is chosen. */
   readonly chains: ReadonlyMap<number, LiveSetPlan>;
   /** The log of the live set, from its start to lifting failure and on. */
   readonly live: readonly LiveSetEvent[];

@@ -14,6 +14,7 @@ const NOTHING: EffectiveEvents = { events: [], undone: [] };
  *
  * Repetitions of the count are not taken back by themselves: they go with the beginning they were
  * counted from. An end that is taken back leaves the count standing still, because time has passed.
+ * What ended a set past failure is taken back with all that followed from it.
  */
 export function effectiveEvents(log: readonly FloorEvent[]): EffectiveEvents {
   return log.reduce(add, NOTHING);
@@ -26,14 +27,21 @@ function add(before: EffectiveEvents, event: FloorEvent): EffectiveEvents {
     return again ? { events: again, undone: rest } : before;
   }
   if (event.kind === 'undone') {
-    const last = events.findLastIndex(isByHand);
+    const last = lastPress(events);
     return last < 0 ? before : { events: without(events, last), undone: [events, ...undone] };
   }
   return { events: [...events, event], undone: isByHand(event) ? [] : undone };
 }
 
+function lastPress(events: readonly FloorEvent[]): number {
+  const last = events.findLastIndex(isByHand);
+  const [live, over, sign] = events.slice(Math.max(0, last - 2), last + 1);
+  const isOfEnd = sign?.kind === 'sign' && sign.step !== undefined;
+  return isOfEnd && live?.kind === 'live' && over?.kind === 'live-over' ? last - 2 : last;
+}
+
 function isByHand(event: FloorEvent): boolean {
-  return event.kind !== 'held' && !isOfCount(event);
+  return event.kind !== 'held' && event.kind !== 'live-over' && !isOfCount(event);
 }
 
 function isOfCount(event: FloorEvent): boolean {
@@ -46,6 +54,8 @@ function without(events: readonly FloorEvent[], place: number): readonly FloorEv
   if (taken?.kind === 'failed' || taken?.kind === 'stopped') {
     return [...before, { kind: 'held', at: taken.at }];
   }
-  if (taken?.kind === 'begun' || taken?.kind === 'counted-on') return before;
+  if (taken?.kind === 'begun' || taken?.kind === 'counted-on' || taken?.kind === 'live') {
+    return before;
+  }
   return [...before, ...events.slice(place + 1)];
 }

@@ -5,6 +5,16 @@ import { effectiveEvents } from './effectiveEvents.ts';
 import type { FloorEvent } from './FloorEvent.ts';
 import { foldEvents } from './foldEvents.ts';
 
+const chain = {
+  plan: {
+    exerciseId: 'cable-pulldown',
+    load: { value: 50, unit: 'kg' },
+    stages: [{ kind: 'lift' }, { kind: 'hold', at: 'middle', maxSeconds: 10 }],
+    secondsPerRep: 6,
+    maxSeconds: 180,
+  },
+  needs: [],
+} as const;
 const steps: readonly FloorStep[] = [0, 0, 1, 1].map((lift, place) => ({
   lift,
   kind: place === 0 ? 'warm-up' : 'work',
@@ -13,6 +23,7 @@ const steps: readonly FloorStep[] = [0, 0, 1, 1].map((lift, place) => ({
   load: null,
   reps: 8,
   restSeconds: place * 60,
+  ...(place > 1 && { chain }),
 }));
 const session = { steps } as const;
 
@@ -58,6 +69,19 @@ const anyEvent: fc.Arbitrary<FloorEvent> = fc.oneof(
     at,
     step,
     reps: fc.integer({ min: -3, max: 300 }),
+  }),
+  fc.record({
+    kind: fc.constant('live' as const),
+    at,
+    event: fc.constantFrom(
+      { kind: 'hold-begun', atSeconds: 50 } as const,
+      { kind: 'hold-ended', atSeconds: 60 } as const,
+    ),
+  }),
+  fc.record({
+    kind: fc.constant('live-over' as const),
+    at,
+    record: fc.constant({ reps: 3, note: '' }),
   }),
   fc.record({ kind: fc.constant('gone-to' as const), at, step }),
   fc.record({
@@ -117,7 +141,11 @@ describe('any log', () => {
     fc.assert(
       fc.property(anyLog, (log) => {
         const back: FloorEvent[] = [...log, { kind: 'undone', at: 0 }, { kind: 'redone', at: 0 }];
-        fc.pre(effectiveEvents(log).events.some(({ kind }) => kind !== 'rep' && kind !== 'held'));
+        fc.pre(
+          effectiveEvents(log).events.some(
+            ({ kind }) => !['rep', 'held', 'live-over'].includes(kind),
+          ),
+        );
         expect(foldEvents(session, back)).toEqual(foldEvents(session, log));
       }),
     );

@@ -1,7 +1,11 @@
+import type { LiveSetEvent } from '@windlass/core/extension';
 import { describe, expect, it } from 'vitest';
 import type { FloorStep } from '../session/FloorSession.ts';
 import type { FloorEvent, FloorHappening } from './FloorEvent.ts';
 import { foldEvents } from './foldEvents.ts';
+
+type WithoutTime<Event> = Event extends LiveSetEvent ? Omit<Event, 'atSeconds'> : never;
+type Said = WithoutTime<LiveSetEvent>;
 
 const step = (change: Partial<FloorStep>): FloorStep => ({
   lift: 0,
@@ -24,11 +28,23 @@ const session = {
   ],
 };
 
+/** A way past failure. */
+const plan = {
+  exerciseId: 'cable-pulldown',
+  load: { value: 50, unit: 'kg' },
+  stages: [{ kind: 'lift' }, { kind: 'hold', at: 'middle', maxSeconds: 10 }],
+  secondsPerRep: 6,
+  maxSeconds: 180,
+} as const;
+
 /** The state after happenings with the seconds they come at. */
-function after(...log: readonly (readonly [seconds: number, what: FloorHappening])[]) {
+type Timed = readonly [seconds: number, what: FloorHappening];
+
+function afterIn(of: typeof session, log: readonly Timed[]) {
   const events = log.map(([seconds, what]): FloorEvent => ({ ...what, at: seconds * 1000 }));
-  return foldEvents(session, events);
+  return foldEvents(of, events);
 }
+const after = (...log: readonly Timed[]) => afterIn(session, log);
 
 const warm = [0, { kind: 'done' }] as const;
 const begun = [70, { kind: 'begun', leadInSeconds: 5, counted: true }] as const;
@@ -103,13 +119,6 @@ describe('a session', () => {
   });
 
   it('goes on past failure where that was chosen, to what it gave', () => {
-    const plan = {
-      exerciseId: 'cable-pulldown',
-      load: { value: 50, unit: 'kg' },
-      stages: [{ kind: 'lift' }, { kind: 'hold', at: 'middle', maxSeconds: 10 }],
-      secondsPerRep: 6,
-      maxSeconds: 180,
-    } as const;
     const chosen = [60, { kind: 'carried-on', step: 1, plan }] as const;
     const held = [88, { kind: 'live', event: { kind: 'hold-begun', atSeconds: 13 } }] as const;
     const failed = [warm, chosen, begun, rep(81), [86, { kind: 'failed' }]] as const;
@@ -121,6 +130,78 @@ describe('a session', () => {
     const record = { reps: 1, end: { kind: 'failure' }, note: 'hold half way' } as const;
     const over = after(...failed, held, [96, { kind: 'live-over', record }]);
     expect(over.done.get(1)).toMatchObject({ reps: 1, endedAt: 96_000, pastFailure: record });
+  });
+
+  describe('with a set that is planned to go on past failure', () => {
+    const chain = { plan, needs: [] };
+    const chained = {
+      steps: session.steps.map((one, place) => (place === 2 ? { ...one, chain } : one)),
+    };
+    const toIt = [0, { kind: 'gone-to', step: 2 }] as const;
+    const failed = [toIt, begun, rep(81), [86, { kind: 'failed' }]] as const;
+    const live = (seconds: number, event: Said) =>
+      [75 + seconds, { kind: 'live', event: { ...event, atSeconds: seconds } }] as const;
+    const record = { reps: 1, end: { kind: 'failure' }, note: 'Hold 8 s' } as const;
+    const over = [96, { kind: 'live-over', record }] as const;
+    const held = [
+      live(13, { kind: 'hold-begun' }),
+      live(21, { kind: 'hold-ended' }),
+      over,
+    ] as const;
+    const inChained = (...log: readonly Timed[]) => afterIn(chained, log);
+
+    it('goes on with it when that set fails, and with no other', () => {
+      expect(inChained(...failed)).toMatchObject({ phase: 'past-failure', step: 2 });
+      expect(inChained(warm, begun, rep(81), [86, { kind: 'failed' }]).phase).toBe('ready');
+      expect(inChained(...failed, ...held)).toMatchObject({ phase: 'ready', step: 3 });
+    });
+
+    it('does not where that was taken out of it, and does it otherwise where that was chosen', () => {
+      const none = [1, { kind: 'carried-on', step: 2, plan: null }] as const;
+      expect(inChained(none, ...failed).done.get(2)).toMatchObject({ end: { kind: 'failure' } });
+      const other = {
+        ...plan,
+        stages: [{ kind: 'lift' }, { kind: 'pause', seconds: 15 }],
+      } as const;
+      const chosen = [1, { kind: 'carried-on', step: 2, plan: other }] as const;
+      expect(inChained(chosen).chains.get(2)).toEqual(other);
+    });
+
+    it('takes back with one press what ended it, and brings it back with one', () => {
+      const before = inChained(...failed, ...held.slice(0, 1));
+      const whole = [...failed, ...held, undone(100)] as const;
+      expect(inChained(...whole)).toEqual(before);
+      expect(inChained(...whole, [101, { kind: 'redone' }])).toEqual(inChained(...failed, ...held));
+      const rule = 'breath-held';
+      const signed = [
+        live(15, { kind: 'sign', rule }),
+        [90, { kind: 'live-over', record: { ...record, sign: rule } }],
+        [90, { kind: 'sign', rule, ends: 'the-set', step: 2 }],
+      ] as const;
+      expect(inChained(...failed, ...held.slice(0, 1), ...signed).done.get(2)?.sign).toBe(rule);
+      expect(inChained(...failed, ...held.slice(0, 1), ...signed, undone(100))).toEqual(before);
+    });
+
+    it('ends its own lift with a sign, also where the next set follows without a rest', () => {
+      const noRest = {
+        steps: chained.steps.map((one, place) => (place === 2 ? { ...one, restSeconds: 0 } : one)),
+      };
+      const sign = [
+        96,
+        { kind: 'sign', rule: 'rising-pain', ends: 'the-exercise', step: 2 },
+      ] as const;
+      const state = afterIn(noRest, [...failed, ...held, sign]);
+      expect(state.signs).toEqual([{ step: 2, rule: 'rising-pain' }]);
+      expect([...state.leftOut]).toEqual([0, 1]);
+      expect(state).toMatchObject({ phase: 'ready', step: 3 });
+    });
+
+    it('takes back only a sign that was told in the rest after it', () => {
+      const sign = [110, { kind: 'sign', rule: 'rising-pain', ends: 'the-exercise' }] as const;
+      expect(inChained(...failed, ...held, sign, undone(111))).toEqual(
+        inChained(...failed, ...held),
+      );
+    });
   });
 
   it('lengthens, shortens and ends a rest', () => {

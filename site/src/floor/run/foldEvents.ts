@@ -15,7 +15,7 @@ export function startState({ steps }: Pick<FloorSession, 'steps'>): FloorState {
     leftOut: new Set(),
     loads: new Map(),
     rest: null,
-    chains: new Map(),
+    chains: new Map(steps.flatMap(({ chain }, place) => (chain ? [[place, chain.plan]] : []))),
     live: [],
     signs: [],
     endedBySign: false,

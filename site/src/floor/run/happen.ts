@@ -94,7 +94,7 @@ function sign(session: Session, state: FloorState, event: EventOf<'sign'>): Floo
         ? goOn(session, marked(state, rule))
         : state;
   const isAfter = state.phase === 'over' || (state.phase === 'ready' && state.rest !== null);
-  const step = isAfter ? (state.last ?? state.step) : state.step;
+  const step = event.step ?? (isAfter ? (state.last ?? state.step) : state.step);
   const signs = [...state.signs, { step, rule }];
   const lift = session.steps[step]?.lift;
   const leftOut = new Set(state.leftOut);

@@ -1,5 +1,6 @@
 import type { Band } from '@windlass/core/basis';
 import type { Counts, ReachableLoad } from '@windlass/core/equipment';
+import type { LiveSetPlan } from '@windlass/core/extension';
 import type { LoadValue, Unit } from '@windlass/core/load';
 import type { Adviser, Caution, StopRule } from '@windlass/core/safety';
 import type { RepWindow } from '@windlass/core/strength';
@@ -7,6 +8,13 @@ import type { RepStart, Tempo } from '@windlass/core/tempo';
 
 /** A side that is done by itself, of an exercise that does one after the other. */
 export type FloorSide = 'left' | 'right';
+
+/** How a set goes on past lifting failure. */
+export interface FloorChain {
+  readonly plan: LiveSetPlan;
+  /** What has to be there before the set, each a sentence. */
+  readonly needs: readonly string[];
+}
 
 /** One set of a session, in the order in which they are done. */
 export interface FloorStep {
@@ -27,6 +35,8 @@ export interface FloorStep {
   readonly reps: number;
   /** What a work set will probably give. */
   readonly expected?: Band;
+  /** How it is planned to go on past lifting failure. */
+  readonly chain?: FloorChain;
   /** After it, until the next set. */
   readonly restSeconds: number;
 }

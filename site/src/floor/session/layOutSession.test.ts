@@ -1,5 +1,9 @@
 import { planSession, sessionSheet } from '@windlass/core/session';
 import { describe, expect, it } from 'vitest';
+import gym from '../../../../examples/boathouse/gym.json' with { type: 'json' };
+import pastFailureDay from '../../../../examples/boathouse/past-failure-day.json' with {
+  type: 'json',
+};
 import { examples } from '../../planner/state/examples.ts';
 import { type Json, setAt } from '../../planner/state/tree.ts';
 import { openPlan } from './openPlan.ts';
@@ -58,6 +62,47 @@ describe('a session on the floor', () => {
     expect(rows.map(({ side, number, of }) => [side, number, of])).toEqual([
       ['left', 1, 1],
       ['right', 1, 1],
+    ]);
+  });
+
+  it('has the last set of a lift go on past failure as planned, and says what is needed before', () => {
+    const { session, planned } = opened({ ...pastFailureDay, gym });
+    const chained = session.steps.filter(({ chain }) => chain);
+    expect(chained.map(({ lift, kind, number, of }) => [lift, kind, number === of])).toEqual([
+      [0, 'work', true],
+      [1, 'work', true],
+    ]);
+    const [extension] = pastFailureDay.intent.lifts;
+    expect(chained[0]?.chain).toMatchObject({
+      plan: {
+        exerciseId: 'leg-extension',
+        load: { value: 70, unit: 'kg' },
+        stages: [{ kind: 'lift' }, ...(extension?.chain.stages ?? [])],
+        secondsPerRep: 6,
+      },
+      needs: ['A partner who lifts the load back to the top.'],
+    });
+    const [lift] = planned.plan.kind === 'session' ? planned.plan.lifts : [];
+    const high = lift?.kind === 'planned' ? (lift.chain?.secondsUnderLoad.high ?? 0) : 0;
+    expect(high).toBeGreaterThan(0);
+    expect(chained[0]?.chain?.plan.maxSeconds).toBeGreaterThan(high);
+  });
+
+  it('goes on past failure on both sides, and only in the last set', () => {
+    const lift = ['intent', 'lifts', 2];
+    const chain = { stages: [{ kind: 'pause', seconds: 15 }] };
+    const draft = setAt(
+      setAt(examples['pull-day'], [...lift, 'sets'], 2),
+      [...lift, 'chain'],
+      chain,
+    );
+    expect(
+      namesOf(draft, 2).map(({ side, number, chain: own }) => [side, number, own !== undefined]),
+    ).toEqual([
+      ['left', 1, false],
+      ['right', 1, false],
+      ['left', 2, true],
+      ['right', 2, true],
     ]);
   });
 

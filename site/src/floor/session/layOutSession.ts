@@ -1,8 +1,9 @@
+import { longestSeconds } from '@windlass/calculators/live';
+import { loadValue, type Unit } from '@windlass/core/load';
 import { stopRulesFor } from '@windlass/core/safety';
 import type { FindingLift, PlannedLift, SheetLift } from '@windlass/core/session';
 import type { Planned } from '../../planner/state/planFrom.ts';
-import { words as planWords } from '../../planner/words.ts';
-import type { FloorLift, FloorSession, FloorStep } from './FloorSession.ts';
+import type { FloorChain, FloorLift, FloorSession, FloorStep } from './FloorSession.ts';
 
 type DoneLift = PlannedLift | FindingLift;
 
@@ -40,17 +41,14 @@ export function layOutSession({ plan, sheet, question }: Planned): FloorSession 
       const before = done[place - 1]?.lift;
       const steps =
         lift.kind === 'planned' && lift.join?.place === 'second' && before?.kind === 'planned'
-          ? roundSteps(before, lift, place)
-          : stepsOf(lift, place);
+          ? roundSteps(before, lift, place, intent.unit)
+          : stepsOf(lift, place, intent.unit);
       return withLastRest(steps, next ? intent.changeSeconds : 0);
     }),
   };
 }
 
-function liftOf(
-  planned: DoneLift,
-  { name, notes, chain }: Pick<SheetLift, 'name' | 'notes' | 'chain'>,
-): FloorLift {
+function liftOf(planned: DoneLift, { name, notes }: Pick<SheetLift, 'name' | 'notes'>): FloorLift {
   const { exercise, equipment, intent, loads } = planned.lift;
   return {
     exercise: exercise.id,
@@ -63,24 +61,20 @@ function liftOf(
     startsWith: exercise.startsWith,
     window: intent.window,
     repsInReserve: planned.kind === 'planned' ? planned.repsInReserve : planned.stopWithLeft,
-    notes: [
-      ...notes,
-      ...(chain
-        ? [`${planWords.lift.pastFailure}: ${chain.stages.map((one) => one.words).join('; ')}.`]
-        : []),
-    ],
+    notes,
   };
 }
 
-function stepsOf(planned: DoneLift, lift: number): readonly FloorStep[] {
+function stepsOf(planned: DoneLift, lift: number, unit: Unit): readonly FloorStep[] {
   const isOneSided = planned.lift.exercise.sides === 'one';
   const { restSeconds, sets } = planned.lift.intent;
   const work =
     planned.kind === 'planned'
-      ? planned.sets.map(({ reps }) => ({
+      ? planned.sets.map(({ reps }, place) => ({
           load: planned.work.choice,
           reps: reps.likely,
           expected: reps,
+          ...(place === planned.sets.length - 1 && chainOf(planned, unit)),
         }))
       : Array.from({ length: sets }, () => ({
           load: null,
@@ -110,10 +104,31 @@ function stepsOf(planned: DoneLift, lift: number): readonly FloorStep[] {
   ];
 }
 
+/** The last set of a lift may go on past lifting failure, on each side. */
+function chainOf(
+  { lift, work, secondsPerRep, chain }: PlannedLift,
+  unit: Unit,
+): { readonly chain?: FloorChain } {
+  if (!chain) return {};
+  const plan = {
+    exerciseId: lift.exercise.id,
+    load: loadValue(work.choice.shown, unit),
+    stages: chain.stages.map(({ stage }) => stage),
+    secondsPerRep,
+    maxSeconds: longestSeconds(chain),
+  };
+  return { chain: { plan, needs: chain.needs.map(({ words }) => words) } };
+}
+
 /** Two lifts in rounds: both are warmed up, then a set of each; `lift` is the place of the second. */
-function roundSteps(first: PlannedLift, second: PlannedLift, lift: number): readonly FloorStep[] {
+function roundSteps(
+  first: PlannedLift,
+  second: PlannedLift,
+  lift: number,
+  unit: Unit,
+): readonly FloorStep[] {
   const { transitionSeconds = 0, waits = [] } = second.join ?? {};
-  const [a, b] = [stepsOf(first, lift - 1), stepsOf(second, lift)];
+  const [a, b] = [stepsOf(first, lift - 1, unit), stepsOf(second, lift, unit)];
   const warmUp = [...a, ...b].filter(({ kind }) => kind === 'warm-up');
   const rounds = Math.max(first.sets.length, second.sets.length);
   const sets = Array.from({ length: rounds }, (_, round) => {

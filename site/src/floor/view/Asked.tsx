@@ -2,6 +2,7 @@ import { chainWords } from '@windlass/calculators/live';
 import { formatTempo, phasesOfRep } from '@windlass/core/tempo';
 import { windowWords } from '../../planner/sheet/windowWords.ts';
 import type { FloorLift, FloorStep } from '../session/FloorSession.ts';
+import { isSameChain } from '../session/isSameChain.ts';
 import { words } from '../words.ts';
 import { useFloor, useStep } from './FloorContext.ts';
 
@@ -20,9 +21,14 @@ export function Asked() {
       </p>
       <p class="floor-says">{saysOf(step, lift).join('. ')}</p>
       {chain && (
-        <p class="floor-chain">
-          {words.carryOn.chosen(chain.stages.slice(1).map(chainWords.stage).join(', '))}
-        </p>
+        <div class="floor-chain">
+          <p>{words.carryOn.chosen(chain.stages.slice(1).map(chainWords.stage).join(', '))}</p>
+          {step.chain && isSameChain(chain, step.chain.plan) && step.chain.needs.length > 0 && (
+            <p>
+              <small>{words.carryOn.needs(step.chain.needs.join(' '))}</small>
+            </p>
+          )}
+        </div>
       )}
       {step.kind !== 'warm-up' && (
         <p class="floor-tempo">

@@ -2,6 +2,8 @@ import { chainWords } from '@windlass/calculators/live';
 import { useState } from 'preact/hooks';
 import type { Planned } from '../../planner/state/planFrom.ts';
 import { type ChainChoice, chainChoices } from '../desk/chainChoices.ts';
+import { doneLifts } from '../desk/doneLifts.ts';
+import { isSameChain } from '../session/isSameChain.ts';
 import { words } from '../words.ts';
 import { Dialog } from './Dialog.tsx';
 import { useFloor } from './FloorContext.ts';
@@ -14,7 +16,11 @@ interface CarryOnDialogProps {
 /** The ways in which this set can go on past failure, and why not in the others. */
 export function CarryOnDialog({ planned, onClose }: CarryOnDialogProps) {
   const { session, state, say } = useFloor();
-  const [help, setHelp] = useState({ partner: !planned.question.client.alone, stops: false });
+  const place = session.steps[state.step]?.lift ?? -1;
+  const [help, setHelp] = useState({
+    partner: !planned.question.client.alone,
+    stops: doneLifts(planned)[place]?.lift.intent.chain?.stops ?? false,
+  });
   const choices = chainChoices(planned, session, state, help);
   const offered = choices.filter((choice) => choice.kind === 'offered');
   const refused = choices.filter((choice) => choice.kind === 'refused');
@@ -45,15 +51,15 @@ export function CarryOnDialog({ planned, onClose }: CarryOnDialogProps) {
       </label>
       {choices.length === 0 && <p>{carryOn.unknown}</p>}
       <ul class="floor-menu">
-        {offered.map(({ stages, plan }) => (
+        {offered.map(({ stages, plan, isPlanned }) => (
           <li key={nameOf(stages)}>
             <button
               type="button"
               class="wl-button"
-              aria-pressed={JSON.stringify(chosen?.stages) === JSON.stringify(stages)}
+              aria-pressed={chosen !== undefined && isSameChain(plan, chosen)}
               onClick={() => choose(plan)}
             >
-              {nameOf(stages)}
+              {isPlanned ? carryOn.planned(nameOf(stages)) : nameOf(stages)}
             </button>
           </li>
         ))}

@@ -1,7 +1,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { EffectiveEvents } from '../run/effectiveEvents.ts';
-import type { FloorHappening } from '../run/FloorEvent.ts';
+import type { FloorEvent, FloorHappening } from '../run/FloorEvent.ts';
 import type { FloorState } from '../run/FloorState.ts';
 import type { FloorLift, FloorSession, FloorStep } from '../session/FloorSession.ts';
 import type { CountSettings } from './useCountSettings.ts';
@@ -16,6 +16,8 @@ export interface Floor {
   readonly settings: CountSettings;
   readonly set: (change: Partial<CountSettings>) => void;
   readonly say: (...what: readonly FloorHappening[]) => void;
+  /** Adds what happened at its own time. */
+  readonly add: (events: readonly FloorEvent[]) => void;
 }
 
 export const FloorContext = createContext<Floor | null>(null);

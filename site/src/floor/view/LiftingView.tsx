@@ -1,3 +1,4 @@
+import { chainWords } from '@windlass/calculators/live';
 import { phasesOfRep } from '@windlass/core/tempo';
 import { type CountNow, countAt } from '../count/countAt.ts';
 import type { RunningSet } from '../run/FloorState.ts';
@@ -23,6 +24,7 @@ export function LiftingView({ onCountOn }: { readonly onCountOn: () => void }) {
   const count = running.count && countAt(phases, now - running.count.startsAt, most);
   const face = faceOf(count, running, settings.counted);
   const isHeld = running.count === null;
+  const after = state.chains.get(state.step)?.stages[1];
   return (
     <>
       <div class="floor-set floor-counting" data-kind={count?.kind ?? 'held'}>
@@ -46,7 +48,9 @@ export function LiftingView({ onCountOn }: { readonly onCountOn: () => void }) {
           {step.kind !== 'try' && (
             <button type="button" class="floor-second" onClick={() => say({ kind: 'failed' })}>
               {words.lifting.failed}
-              <small>{words.lifting.failedHint}</small>
+              <small>
+                {after ? words.carryOn.chosen(chainWords.stage(after)) : words.lifting.failedHint}
+              </small>
             </button>
           )}
           <Primary

@@ -15,46 +15,55 @@ import {
   type LiveSetPlan,
   liveStanding,
 } from '@windlass/core/extension';
+import { loadValue } from '@windlass/core/load';
 import { formatTempo } from '@windlass/core/tempo';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { useLiveSounds } from '../count/useLiveSounds.ts';
 import { wallNow } from '../count/wallClock.ts';
 import { pastFailureRecord } from '../log/pastFailureRecord.ts';
 import type { FloorHappening } from '../run/FloorEvent.ts';
+import type { FloorSession } from '../session/FloorSession.ts';
+import { stepLoad } from '../session/stepLoad.ts';
 import { useFloor, useStep } from './FloorContext.ts';
 import { SetLine } from './SetLine.tsx';
 import { useNow } from './useNow.ts';
 
+/** A stop that is due is heeded within so many seconds; after a longer wait the page was away. */
+const HEEDED_SECONDS = 10;
+
 /** A set that goes on past failure: every stage by its clock, until the chain or a sign ends it. */
 export function PastFailureView({ plan }: { readonly plan: LiveSetPlan }) {
-  const { session, state, effective, say, settings, audio } = useFloor();
+  const { session, state, effective, say, add, settings, audio } = useFloor();
   const here = useStep();
   const [asking, setAsking] = useState<'end' | 'sign' | null>(null);
   const wall = useNow('seconds');
   const startsAt = state.running?.startsAt ?? wall;
-  const undone = effective.undone[0]?.at(-1);
+  const undone = effective.undone[0]?.[effective.events.length];
+  const load = stepLoad(session, state, state.step);
   const set: LiveSet = {
-    plan,
+    plan: load ? { ...plan, load: loadValue(load.shown, session.unit) } : plan,
     log: state.live,
     undone: undone?.kind === 'live' ? [undone.event] : [],
   };
   const standing = liveStanding(set);
   const clock = () => Math.max(standing.lastAt, (wallNow() - startsAt) / 1000);
+  const now = Math.max(standing.lastAt, (wall - startsAt) / 1000);
+  const due = dueStop(set, now);
   useLiveSounds(set, standing, startsAt, here?.lift, settings.sound ? audio : null);
+  useEffect(() => {
+    // Ended by the last thing that was written before the tab was gone.
+    const at = startsAt + standing.lastAt * 1000;
+    add(endOf(set, session.stopRules, state.step).map((one) => ({ ...one, at })));
+  }, []);
   if (!here) return null;
 
   const tell: LiveSetControl['say'] = (said) => {
-    const event = { ...said, atSeconds: clock() };
+    const latest = due ? due.atSeconds + HEEDED_SECONDS : Number.POSITIVE_INFINITY;
+    const event = { ...said, atSeconds: Math.min(clock(), latest) };
     const next = advanceLiveSet(set, event).set;
-    const record = pastFailureRecord(next);
-    const rule = said.kind === 'sign' && session.stopRules.find(({ id }) => id === said.rule);
-    const what: FloorHappening[] = [{ kind: 'live', event }];
-    if (record) what.push({ kind: 'live-over', record });
-    if (rule) what.push({ kind: 'sign', rule: rule.id, ends: rule.ends });
     setAsking(null);
-    say(...what);
+    say({ kind: 'live', event }, ...endOf(next, session.stopRules, state.step));
   };
-  const now = Math.max(standing.lastAt, (wall - startsAt) / 1000);
   const control: LiveSetControl = {
     running: {
       set,
@@ -64,7 +73,7 @@ export function PastFailureView({ plan }: { readonly plan: LiveSetPlan }) {
     },
     standing,
     now,
-    due: dueStop(set, now),
+    due,
     say: tell,
     undo: () => say({ kind: 'undone' }),
     redo: () => say({ kind: 'redone' }),
@@ -104,4 +113,18 @@ export function PastFailureView({ plan }: { readonly plan: LiveSetPlan }) {
       </div>
     </>
   );
+}
+
+/** What follows when a live set is over: its record, and the sign that ended it; nothing before. */
+function endOf(
+  set: LiveSet,
+  stopRules: FloorSession['stopRules'],
+  step: number,
+): readonly FloorHappening[] {
+  const record = pastFailureRecord(set);
+  if (!record) return [];
+  const { end } = liveStanding(set);
+  const rule = stopRules.find(({ id }) => end?.by === 'stop-rule' && id === end.rule);
+  const over = { kind: 'live-over', record } as const;
+  return rule ? [over, { kind: 'sign', rule: rule.id, ends: rule.ends, step }] : [over];
 }

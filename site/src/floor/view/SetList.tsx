@@ -1,4 +1,4 @@
-import { loadingWords } from '@windlass/calculators/live';
+import { chainWords, loadingWords } from '@windlass/calculators/live';
 import { phasesOfRep } from '@windlass/core/tempo';
 import { durationWords } from '../../planner/sheet/durationWords.ts';
 import { windowWords } from '../../planner/sheet/windowWords.ts';
@@ -51,6 +51,7 @@ function ListedSet({ at }: { readonly at: number }) {
     .filter(Boolean)
     .join(', ');
   const load = stepLoad(session, state, at);
+  const chain = state.chains.get(at);
   const asked = step.kind === 'work' ? windowWords(lift.window) : String(step.reps);
   return (
     <li aria-current={isNow ? 'step' : undefined} data-done={done ? 'true' : undefined}>
@@ -62,6 +63,11 @@ function ListedSet({ at }: { readonly at: number }) {
         <strong>{load ? loadText(load.shown, session.unit) : words.noLoadYet}</strong>
         {` × ${asked}`}
         {load && <small>{loadingWords(load)}</small>}
+        {chain && !done && (
+          <small>
+            {words.carryOn.chosen(chain.stages.slice(1).map(chainWords.stage).join(', '))}
+          </small>
+        )}
         {done && step.kind !== 'warm-up' && <small>{doneWords(done)}</small>}
         {state.leftOut.has(at) && <small>{words.list.leftOut}</small>}
       </span>

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { findExercise } from '../anatomy/index.ts';
+import { client } from './boathouse.testing.ts';
+import type { LiftWork } from './readyAfter.ts';
+import { readyAfter } from './readyAfter.ts';
+
+const found = findExercise('leg-extension');
+if (found.kind !== 'found') throw new Error('the library has a leg extension');
+const { exercise } = found;
+const nothingKnown = { ...client, sets: [] };
+
+function likely(...work: readonly Omit<LiftWork, 'exercise'>[]) {
+  const ready = readyAfter(
+    work.map((one) => ({ ...one, exercise })),
+    nothingKnown,
+    '2027-03-17',
+  );
+  if (!ready) throw new Error('no work');
+  return ready.likely;
+}
+
+describe('readyAfter', () => {
+  it('adds the sets of an exercise up to hours, and the first day at whose time they have passed', () => {
+    // e^2.9 · 2^0.79 = 31.4 h for two hard sets: the second day after.
+    expect(likely({ sets: 1 }, { sets: 1 }).hours).toBeCloseTo(Math.exp(2.9) * 2 ** 0.79, 6);
+    expect(likely({ sets: 2 })).toEqual(likely({ sets: 1 }, { sets: 1 }));
+    expect(likely({ sets: 2 }).date).toBe('2027-03-19');
+  });
+
+  it('takes longer for stages past failure, and less for repetitions that were left', () => {
+    const { hours } = likely({ sets: 1 });
+    expect(likely({ sets: 1, stagesPastFailure: 2 }).hours).toBeGreaterThan(hours);
+    expect(likely({ sets: 1, repsInReserve: 3 }).hours).toBeLessThan(hours);
+  });
+
+  it('is nothing where nothing was done', () => {
+    expect(readyAfter([], client, '2027-03-17')).toBeUndefined();
+  });
+});
