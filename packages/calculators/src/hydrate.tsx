@@ -26,13 +26,13 @@ async function hydrateOne(place: HTMLElement, isAlone: boolean): Promise<void> {
     const { pathname, hash } = location;
     history.replaceState(history.state, '', `${pathname}${asSearch(query)}${hash}`);
   };
-  // A picture that is pressed itself has to be alive at once.
-  const picture = place.querySelector('.wl-picture');
+  // A picture that is pressed itself, and what comes with the script alone, has to be alive at once.
+  const wakes = place.querySelector('.wl-picture button, [data-wakes]');
   hydrate(
     <CalculatorApp
       calculator={calculator}
       liveQuery={liveQuery}
-      isServed={picture !== null && !picture.querySelector('button')}
+      isServed={place.hasChildNodes() && !wakes}
       onStateChange={keep}
       tools={place.dataset.tools ?? '../'}
     />,

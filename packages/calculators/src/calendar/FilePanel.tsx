@@ -33,7 +33,7 @@ export function FilePanel({ input, plan }: FilePanelProps) {
   return (
     <section class="wl-panel wl-no-print">
       <h2 class="wl-heading">{said.file}</h2>
-      <div class="wl-actions wl-save-place">
+      <div class="wl-actions wl-save-place" data-wakes>
         {isAlive && (
           <button type="button" class="wl-button" onClick={save}>
             {said.save}

@@ -10,7 +10,7 @@ export function SavePanel({ sets }: { readonly sets: readonly LoggedSet[] }) {
   return (
     <section class="wl-panel wl-no-print">
       <h2 class="wl-heading">{said.file}</h2>
-      <div class="wl-actions wl-save-place">
+      <div class="wl-actions wl-save-place" data-wakes>
         {isAlive && (
           <button
             type="button"

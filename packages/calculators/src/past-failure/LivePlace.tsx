@@ -33,7 +33,7 @@ export function LivePlace({ result, tempo }: LivePlaceProps) {
     if (hasSavedSet()) open();
   }, []);
   return (
-    <div class="wl-live-place wl-no-print">
+    <div class="wl-live-place wl-no-print" data-wakes>
       {isAlive && (
         <button type="button" class="wl-button" onPointerEnter={fetchDialog} onClick={open}>
           {isAlive && hasSavedSet() ? said.live.resume : said.live.open}

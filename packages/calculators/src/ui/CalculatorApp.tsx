@@ -12,6 +12,7 @@ import { More } from './More.tsx';
 import { NextLinks } from './NextLinks.tsx';
 import { Rest } from './Rest.tsx';
 import { ResultHead } from './ResultHead.tsx';
+import { usePainted } from './usePainted.ts';
 import { useRest } from './useRest.ts';
 
 export interface CalculatorAppProps {
@@ -42,12 +43,13 @@ export function CalculatorApp(props: CalculatorAppProps) {
   const { calculator, query = '', liveQuery, onStateChange, onAnswer, tools = '../' } = props;
   const { isServed = false } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
-  const ownQuery = encodeAddress(calculator, state.texts, state.others);
+  const texts = usePainted(state.texts);
+  const ownQuery = encodeAddress(calculator, texts, state.others);
   const servedQuery = useRef(liveQuery ? ownQuery : null);
   useEffect(() => {
     if (!liveQuery) return;
     const live = decodeAddress(calculator, liveQuery());
-    setState((before) => (JSON.stringify(live) === JSON.stringify(before) ? before : live));
+    if (encodeAddress(calculator, live.texts, live.others) !== ownQuery) setState(live);
   }, [calculator, liveQuery]);
 
   const rest = useRest(calculator, state.texts);
@@ -57,12 +59,12 @@ export function CalculatorApp(props: CalculatorAppProps) {
   const served = useRef<ServedPart | null>(null);
   const isAnswerKept = isServed && !isUsed && !isChanged.current;
   const answer = useMemo(
-    () => (isAnswerKept ? null : calculator.answer(state.texts)),
-    [calculator, state.texts, rest, isAnswerKept],
+    () => (isAnswerKept ? null : calculator.answer(texts)),
+    [calculator, texts, rest, isAnswerKept],
   );
   useEffect(() => {
-    if (answer) onAnswer?.(state.texts, answer);
-  }, [state.texts]);
+    if (answer) onAnswer?.(texts, answer);
+  }, [texts]);
   const lastGood = useRef<ShownResult | NoAnswer | null>(null);
   if (answer && answer.kind !== 'unreadable') lastGood.current = answer;
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;

@@ -11,12 +11,10 @@ import { exerciseName } from './exerciseName.ts';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { Fold } from './fields/Fold.tsx';
 import { HelpLine } from './fields/HelpLine.tsx';
-import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
 import { LiftOrder } from './LiftOrder.tsx';
 import { idOf, problemsAt } from './problemsAt.ts';
-import { TempoAsk } from './TempoAsk.tsx';
-import { WindowAsk } from './WindowAsk.tsx';
+import { WorkAsk } from './WorkAsk.tsx';
 
 /** Everything that is wanted of one lift, and what is known of it. */
 export function LiftAsk({ place }: { readonly place: number }) {
@@ -52,20 +50,7 @@ export function LiftAsk({ place }: { readonly place: number }) {
         />
       </div>
       <EquipmentChoice place={place} exercise={exercise} />
-      <WindowAsk at={at('window')} />
-      <TempoAsk at={at('tempo')} />
-      <FieldRow at={[at('sets'), at('restSeconds')]}>
-        <NumberAsk at={at('sets')} label={words.asks.sets} min={1} max={10} isPart />
-        <NumberAsk
-          at={at('restSeconds')}
-          label={words.asks.rest}
-          min={0}
-          max={1800}
-          step={15}
-          unit="s"
-          isPart
-        />
-      </FieldRow>
+      <WorkAsk at={at} />
       <KnownSets place={place} />
       <Fold title={words.extras.title} places={['join', 'chain', 'overrules'].map(at)}>
         <LiftExtras place={place} />

@@ -5,12 +5,9 @@ import { listAt } from '../state/tree.ts';
 import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { CheckLine } from './fields/CheckLine.tsx';
-import { FieldRow } from './fields/FieldRow.tsx';
 import { HelpLine } from './fields/HelpLine.tsx';
-import { NumberAsk } from './fields/NumberAsk.tsx';
 import { idOf, problemsAt } from './problemsAt.ts';
-import { TempoAsk } from './TempoAsk.tsx';
-import { WindowAsk } from './WindowAsk.tsx';
+import { WorkAsk } from './WorkAsk.tsx';
 
 const at = (field: string) => ['intent', 'muscles', field];
 const groups = [...Map.groupBy(muscles, ({ group }) => group)];
@@ -61,20 +58,7 @@ export function MusclesAsk({ chosen }: MusclesAskProps) {
         help={said.help}
         problems={problemsAt(problems, at('muscles'))}
       />
-      <WindowAsk at={at('window')} />
-      <TempoAsk at={at('tempo')} />
-      <FieldRow at={[at('sets'), at('restSeconds')]}>
-        <NumberAsk at={at('sets')} label={words.asks.sets} min={1} max={10} isPart />
-        <NumberAsk
-          at={at('restSeconds')}
-          label={words.asks.rest}
-          min={0}
-          max={1800}
-          step={15}
-          unit="s"
-          isPart
-        />
-      </FieldRow>
+      <WorkAsk at={at} />
       <button
         type="button"
         class="wl-button"
