@@ -40,8 +40,8 @@ export interface CalculatorAppProps {
 
 /** A whole calculator: result, inputs, reasons. The texts in its fields are all the state it has. */
 export function CalculatorApp(props: CalculatorAppProps) {
-  const { calculator, query = '', liveQuery, onStateChange, onAnswer, tools = '../' } = props;
-  const { isServed = false } = props;
+  const { calculator, query = '', liveQuery, isServed } = props;
+  const { onStateChange, onAnswer, tools = '../' } = props;
   const [state, setState] = useState<Address>(() => decodeAddress(calculator, query));
   const texts = usePainted(state.texts);
   const ownQuery = encodeAddress(calculator, texts, state.others);
@@ -49,7 +49,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
   useEffect(() => {
     if (!liveQuery) return;
     const live = decodeAddress(calculator, liveQuery());
-    if (encodeAddress(calculator, live.texts, live.others) !== ownQuery) setState(live);
+    if (JSON.stringify(live) !== JSON.stringify(state)) setState(live);
   }, [calculator, liveQuery]);
 
   const rest = useRest(calculator, state.texts);
@@ -66,10 +66,10 @@ export function CalculatorApp(props: CalculatorAppProps) {
     if (answer) onAnswer?.(texts, answer);
   }, [texts]);
   const lastGood = useRef<ShownResult | NoAnswer | null>(null);
-  if (answer && answer.kind !== 'unreadable') lastGood.current = answer;
+  const isOld = answer?.kind === 'unreadable';
+  if (answer && !isOld) lastGood.current = answer;
   const fallback = () => calculator.answer(calculator.defaults) as ShownResult;
   const shown = isAnswerKept ? null : (lastGood.current ?? fallback());
-  const isOld = answer?.kind === 'unreadable';
 
   const change = (texts: Texts, name = '', text = '') => {
     setState({ ...state, texts });
@@ -97,7 +97,7 @@ export function CalculatorApp(props: CalculatorAppProps) {
           <Form
             calculator={calculator}
             texts={state.texts}
-            problems={answer?.kind === 'unreadable' ? answer.problems : {}}
+            problems={isOld ? answer.problems : {}}
             onText={setText}
           />
         </div>
