@@ -82,7 +82,6 @@ export const words = {
       'Most logs aim at one count and let the load follow the strength. Such counts hardly differ, so they say little about endurance; a range that took them for a sign of low endurance would lie too high. Strength is taken to wander here, and these lifters grow steadily, which makes it harder.',
     logs: (lifters: number, seed: number) =>
       `80 % ranges of the one-rep max over ${lifters} drawn lifters after one set to failure a week; seed ${seed}`,
-    off: (percent: string) => `${percent} %`,
     windows: (trials: number, seed: number) =>
       `Failure inside the wanted window over ${trials} drawn lifters; seed ${seed}`,
     windowsSay:

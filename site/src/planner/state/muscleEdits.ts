@@ -11,14 +11,15 @@ export const namesMuscles = (draft: Json): boolean => isRecord(getAt(draft, MUSC
 
 /** The draft with a first muscle that none of its lifts trains, done as its last lift is. */
 export function addMuscles(draft: Json): Json {
-  const last = listAt(draft, LIFTS).at(-1);
-  const { window, tempo, sets, restSeconds } = { ...firstLift, ...(isRecord(last) ? last : {}) };
   const trained = listAt(draft, LIFTS).flatMap((_, place) => {
     const found = findExercise(textAt(draft, [...LIFTS, place, 'exercise']));
     return found.kind === 'found' ? Object.keys(found.exercise.direct) : [];
   });
   const first = muscles.find(({ id }) => !trained.includes(id)) ?? muscles[0];
-  return setAt(draft, MUSCLES, { muscles: [first?.id ?? ''], window, tempo, sets, restSeconds });
+  return setAt(draft, MUSCLES, {
+    muscles: [first?.id ?? ''],
+    ...workOf(listAt(draft, LIFTS).at(-1)),
+  });
 }
 
 /** The draft without muscles. */
@@ -26,18 +27,20 @@ export const removeMuscles = (draft: Json): Json => setAt(draft, MUSCLES, undefi
 
 /** The draft with the lifts that were chosen for its muscles as lifts of its own, to be changed one by one. */
 export function keepChosen(draft: Json, chosen: readonly LiftIntent[]): Json {
-  const asked = getAt(draft, MUSCLES);
-  const { window, tempo, sets, restSeconds } = { ...firstLift, ...(isRecord(asked) ? asked : {}) };
+  const work = workOf(getAt(draft, MUSCLES));
   const own = chosen.map(
     ({ exercise, variant, equipment }): Json => ({
       exercise,
       ...(variant !== undefined && { variant }),
       equipment,
-      window,
-      tempo,
-      sets,
-      restSeconds,
+      ...work,
     }),
   );
   return removeMuscles(setAt(draft, LIFTS, [...listAt(draft, LIFTS), ...own]));
+}
+
+/** How a lift, or what muscles ask for, is done. */
+function workOf(like: Json | undefined) {
+  const { window, tempo, sets, restSeconds } = { ...firstLift, ...(isRecord(like) ? like : {}) };
+  return { window, tempo, sets, restSeconds };
 }
