@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Mutant } from './tryMutants.ts';
 
 /** A change that no test notices, for a reason that holds. */
@@ -11,10 +11,13 @@ interface Survivor {
   readonly reason: string;
 }
 
-const file = new URL('survivors.json', import.meta.url);
-const explained: readonly Survivor[] = JSON.parse(readFileSync(file, 'utf8'));
+/** One file a folder of core. */
+const folder = new URL('survivors/', import.meta.url);
+const explained: readonly Survivor[] = readdirSync(folder).flatMap((name) =>
+  JSON.parse(readFileSync(new URL(name, folder), 'utf8')),
+);
 
-/** Where a mutant is and what it does, for reading and for `survivors.json`. */
+/** Where a mutant is and what it does, for reading and for the explained ones. */
 export function placeOf({ fileName, location, replacement }: Mutant, root: string) {
   const path = fileName.replaceAll('\\', '/');
   const file = path.slice(path.indexOf('packages/core/'));
