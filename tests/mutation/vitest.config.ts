@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import base from '../../vitest.config.ts';
 import { mutatedFolder } from './mutatedFolder.ts';
+import { QuickFirst } from './quickFirst.ts';
 
 /** A folder answers for itself: only its own tests count, not those of the floors that use it. */
 export default defineConfig({
@@ -10,8 +11,11 @@ export default defineConfig({
   test: {
     ...base.test,
     include: [`packages/core/src/${mutatedFolder()}/**/*.test.ts`],
+    // How long code takes says nothing while every line of it asks which mutant is on.
+    exclude: ['**/*Speed.test.ts'],
     setupFiles: ['tests/setup/seedProperties.ts', 'tests/mutation/fewerCases.ts'],
     // Mutants are switched on while the code runs, so its modules need not be loaded anew.
     isolate: false,
+    sequence: { sequencer: QuickFirst },
   },
 });
