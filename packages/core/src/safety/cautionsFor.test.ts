@@ -28,8 +28,8 @@ describe('cautionsFor', () => {
     });
 
     it('asks a physician first for a known disease without activity', () => {
-      const [first] = cautionsFor({ ...asked, conditions: ['metabolic'], activity: 'inactive' });
-      expect(first).toMatchObject({ id: 'known-disease-inactive', level: 'stop' });
+      const cautions = cautionsFor({ ...asked, conditions: ['metabolic'], activity: 'inactive' });
+      expect(cautions).toMatchObject([{ id: 'known-disease-inactive', level: 'stop' }]);
     });
 
     it('asks before vigorous effort only when the person is active', () => {
@@ -50,6 +50,87 @@ describe('cautionsFor', () => {
         'signs-of-disease',
       ]);
     });
+  });
+
+  it.each(['symptoms', 'conditions', 'activity', 'bloodPressure'] as const)(
+    'says so when %s alone was left out',
+    (left) => {
+      const { [left]: _, ...rest } = asked;
+      expect(ids(rest)).toEqual(['not-all-asked']);
+    },
+  );
+
+  it.each<[readonly string[], ClientHealth]>([
+    [['blood-pressure-untreated'], { bloodPressure: { status: 'untreated' } }],
+    [['blood-pressure-unknown'], { bloodPressure: { status: 'unknown' } }],
+    [
+      ['blood-pressure-treated', 'blood-pressure-doctor-not-asked'],
+      { bloodPressure: { status: 'treated' } },
+    ],
+    [['blood-pressure-treated'], { bloodPressure: { status: 'treated', doctorAgrees: true } }],
+    [
+      ['blood-pressure-treated'],
+      {
+        bloodPressure: { status: 'treated' },
+        clinician: { by: 'physician', agreesToTraining: true },
+      },
+    ],
+    [
+      ['pressure-medicine-dizziness'],
+      { bloodPressure: { status: 'not-raised', medicines: ['other'] } },
+    ],
+    [
+      ['beta-blocker', 'pressure-medicine-dizziness'],
+      { bloodPressure: { status: 'not-raised', medicines: ['beta-blocker'] } },
+    ],
+    [[], { bloodPressure: { status: 'not-raised', medicines: [] } }],
+    [['pregnant'], { pregnancy: 'pregnant' }],
+    [['recent-birth'], { pregnancy: 'birth-within-12-weeks' }],
+    [['under-18'], { ageYears: 17 }],
+    [[], { ageYears: 18 }],
+    [[], { ageYears: 65 }],
+    [['over-65'], { ageYears: 66 }],
+  ])('%j: for exactly that answer', (expected, answer) => {
+    expect(ids({ ...asked, ...answer })).toEqual(expected);
+  });
+
+  // The published relative contraindication: 160/100 waits for a physician's word.
+  it('takes either physician’s word at a high reading, neither at a very high one', () => {
+    const at = (systolic: number, doctorAgrees?: boolean, agreesToTraining?: boolean) =>
+      ids({
+        ...asked,
+        bloodPressure: {
+          status: 'not-raised',
+          reading: { systolic, diastolic: 80 },
+          ...(doctorAgrees !== undefined && { doctorAgrees }),
+        },
+        ...(agreesToTraining !== undefined && { clinician: { by: 'physician', agreesToTraining } }),
+      });
+    expect(at(165)).toEqual(['blood-pressure-reading-high']);
+    expect(at(165, false, false)).toEqual(['blood-pressure-reading-high']);
+    expect(at(165, true)).toEqual([]);
+    expect(at(165, undefined, true)).toEqual([]);
+    expect(at(180, true, true)).toEqual(['blood-pressure-reading-very-high']);
+  });
+
+  it('eases the sign of a joint when a clinician has agreed, never one that stops all training', () => {
+    const clinician = { by: 'physician', agreesToTraining: true } as const;
+    const told = (redFlag: 'weakness' | 'fever-or-unwell', own?: typeof clinician) =>
+      cautionsFor({
+        ...asked,
+        complaints: [{ kind: 'wrist', redFlags: [redFlag] }],
+        ...(own && { clinician: own }),
+      }).map(({ id, level }) => [id, level]);
+    expect(told('weakness')[0]).toEqual(['new-weakness', 'stop']);
+    expect(told('weakness', clinician)[0]).toEqual(['new-weakness', 'caution']);
+    expect(told('fever-or-unwell', clinician)[0]?.[1]).toBe('stop');
+  });
+
+  it('asks for signs as long as one complaint was told without that question', () => {
+    const one = { kind: 'elbow-outer', redFlags: ['weakness'] } as const;
+    const ask = 'signs-beside-a-complaint';
+    expect(ids({ ...asked, complaints: [one] })).not.toContain(ask);
+    expect(ids({ ...asked, complaints: [one, { kind: 'wrist' }] })).toContain(ask);
   });
 
   it('warns of a first session of hard lowerings, not of an accustomed one', () => {
@@ -75,6 +156,8 @@ describe('cautionsFor', () => {
     expect(ids({ ...asked, clinician }, { date: '2026-05-31' })).toEqual([]);
     expect(ids({ ...asked, clinician }, { date: '2026-06-01' })).toEqual(['clinician-limit-ended']);
     expect(ids({ ...asked, clinician })).toEqual([]);
+    const undated = { by: 'physician' } as const;
+    expect(ids({ ...asked, clinician: undated }, { date: '2026-06-01' })).toEqual([]);
   });
 });
 

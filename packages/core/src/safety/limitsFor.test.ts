@@ -17,9 +17,8 @@ describe('limitsFor', () => {
 
   // Treated hypertension: no max test, no holds, no chains, at most 80 %, 10 to 15 repetitions.
   describe('treated blood pressure', () => {
-    const limits = limitsFor(treated);
-
     it('switches maximal singles, holds and chains off', () => {
+      const limits = limitsFor(treated);
       expect(limits.maximalSingles.kind).toBe('refused');
       expect(limits.longHolds.kind).toBe('refused');
       expect(limits.failureChains.kind).toBe('refused');
@@ -27,9 +26,14 @@ describe('limitsFor', () => {
     });
 
     it('caps loads at 80 % for 10 to 15 repetitions, and uses no heart rate', () => {
-      expect(limits.intensityCap?.share).toBe(0.8);
-      expect(limits.repWindow).toMatchObject({ low: 10, high: 15 });
-      expect(limits.heartRateTargets.kind).toBe('refused');
+      const limits = limitsFor(treated);
+      const reasons = [{ from: 'blood-pressure-treated' }];
+      expect(limits.intensityCap).toMatchObject({ share: 0.8, reasons });
+      expect(limits.repWindow).toMatchObject({ low: 10, high: 15, reasons });
+      expect(limits.heartRateTargets).toMatchObject({
+        kind: 'refused',
+        reasons: [{ from: 'beta-blocker' }],
+      });
     });
 
     it('gives way to the doctor’s own limits, in both directions', () => {
@@ -49,6 +53,37 @@ describe('limitsFor', () => {
       });
       expect(own.failureChains.kind).toBe('allowed');
       expect(own.repsInReserve.atLeast).toBe(0);
+    });
+  });
+
+  it('takes the clinician’s repetitions in reserve as they are: firm above 0, nothing at 0', () => {
+    const left = (repsInReserve: number) =>
+      limitsFor({ ...treated, clinician: { by: 'physician', repsInReserve } }).repsInReserve;
+    expect(left(1)).toMatchObject({ atLeast: 1, firm: true, reasons: [{ from: 'clinician' }] });
+    expect(left(0)).toMatchObject({ atLeast: 0, firm: false, reasons: [{ from: 'clinician' }] });
+  });
+
+  it('names every rule beside a refusal by the clinician, and beside one that waits', () => {
+    const from = (client: ClientHealth) => {
+      const chains = limitsFor(client).failureChains;
+      return chains.kind === 'allowed' ? [] : [chains.kind, ...chains.reasons.map((r) => r.from)];
+    };
+    const clinician = { by: 'physician', failureChains: 'refused' } as const;
+    expect(from({ ageYears: 16 })).toEqual(['refused', 'under-18']);
+    expect(from({ ageYears: 16, clinician })).toEqual(['refused', 'clinician', 'under-18']);
+    expect(from({ ageYears: 70 })).toEqual(['off-by-default', 'over-65']);
+    expect(from({ ageYears: 70, activity: 'inactive' })).toEqual([
+      'off-by-default',
+      'little-activity',
+      'over-65',
+    ]);
+  });
+
+  it('caps at the lower of two shares: 69 % with a known disease, 80 % with raised pressure', () => {
+    const limits = limitsFor({ ...treated, conditions: ['kidney'], activity: 'active' });
+    expect(limits.intensityCap).toMatchObject({
+      share: 0.69,
+      reasons: [{ from: 'known-disease-active' }],
     });
   });
 
@@ -98,10 +133,15 @@ describe('limitsFor', () => {
     expect(limits.maximalSingles.kind).toBe('off-by-default');
     expect(limits.repsInReserve).toMatchObject({ atLeast: 1, firm: false });
     expect(limitsFor({ ageYears: 65 }).failureChains.kind).toBe('allowed');
+    expect(limitsFor({ ageYears: 18 }).failureChains.kind).toBe('allowed');
+    expect(limitsFor({ ageYears: 17 }).failureChains.kind).toBe('refused');
   });
 
   it('keeps a first session of hard lowerings to six for a muscle', () => {
-    expect(limitsFor({}, { loweringHeavy: true }).hardLowerings?.count).toBe(6);
+    expect(limitsFor({}, { loweringHeavy: true }).hardLowerings).toMatchObject({
+      count: 6,
+      reasons: [{ from: 'first-lowering-heavy-work' }],
+    });
     const used = { loweringHeavyWork: 'accustomed' } as const;
     expect(limitsFor(used, { loweringHeavy: true }).hardLowerings).toBeUndefined();
   });
@@ -126,6 +166,12 @@ describe('limitsFor', () => {
     const after = limitsFor({ clinician }, { date: '2026-07-01' });
     expect(after.notAllowed).toEqual([]);
     expect(after.handsOutOfUse).toEqual([]);
+    const undated = { by: 'physician', notAllowed: ['squat'], handsOutOfUse: ['left'] } as const;
+    expect(limitsFor({ clinician: undated }, { date: '2026-07-01' })).toMatchObject({
+      notAllowed: ['squat'],
+      handsOutOfUse: ['left'],
+    });
+    expect(limitsFor({})).toMatchObject({ notAllowed: [], handsOutOfUse: [] });
   });
 
   it('pauses a joint with a grave sign, and everything for fever or a lost bladder', () => {
@@ -137,7 +183,23 @@ describe('limitsFor', () => {
     const emergency = limitsFor({
       complaints: [{ kind: 'low-back', redFlags: ['bladder-or-bowel-change'] }],
     });
-    expect(emergency.training.kind).toBe('refused');
+    expect(emergency.training).toMatchObject({
+      kind: 'refused',
+      reasons: [{ from: 'bladder-or-bowel-change' }],
+    });
+    expect(emergency.joints).toEqual([]);
+  });
+
+  it('pauses only the joint that the sign was told with, until a clinician agrees', () => {
+    const complaints = [
+      { kind: 'elbow-outer', redFlags: ['weakness'] },
+      { kind: 'wrist', redFlags: [] },
+    ] as const;
+    expect(limitsFor({ complaints }).joints).toMatchObject([
+      { joint: 'elbow', reason: { from: 'new-weakness' } },
+    ]);
+    const clinician = { by: 'physiotherapist', agreesToTraining: true } as const;
+    expect(limitsFor({ complaints, clinician }).joints).toEqual([]);
   });
 
   it('loads a knee tendon only with a clinician in charge, under that clinician’s pain limit', () => {
@@ -155,7 +217,10 @@ describe('limitsFor', () => {
     });
     const of = (position: string) =>
       limits.positions.filter((limit) => limit.position === position);
-    expect(of('shoulder-high-five')).toHaveLength(1);
+    // The unstable shoulder names it first; raising the arm avoids it too.
+    expect(of('shoulder-high-five')).toMatchObject([
+      { level: 'avoid', reason: { from: 'shoulder-slips-or-unstable' } },
+    ]);
     expect(of('shoulder-overhead')).toMatchObject([{ level: 'ease' }]);
     expect(limits.positions.map(({ level }) => level)).toEqual(
       limits.positions.map(({ level }) => level).toSorted(),

@@ -2,6 +2,7 @@ import type { CautionRule } from './CautionRule.ts';
 import type { ClientHealth, ClinicianLimits, TrainingContext } from './ClientHealth.ts';
 import { reasonOf } from './LimitReasons.ts';
 import type { Limits } from './Limits.ts';
+import { limitEnded } from './limitEnded.ts';
 import { pausedJoints } from './pausedJoints.ts';
 import { type PermissionItem, permissionOf } from './permissionOf.ts';
 import { positionLimits } from './positionLimits.ts';
@@ -31,8 +32,7 @@ import { strictest } from './strictest.ts';
 export function limitsFor(client: ClientHealth, context: TrainingContext = {}): Limits {
   const { general, complaints, flags } = rulesFor(client, context);
   const { clinician } = client;
-  const dated = clinician?.until !== undefined && context.date !== undefined;
-  const ended = dated && (context.date ?? '') > (clinician?.until ?? '');
+  const ended = limitEnded(clinician, context);
   const permission = (item: PermissionItem) => permissionOf(item, general, clinician);
   const stopped = flags.filter(({ rule }) => rule.pauses === 'training');
   const training = stopped.length
@@ -41,13 +41,13 @@ export function limitsFor(client: ClientHealth, context: TrainingContext = {}): 
   const cap = strictest(
     general.map((rule) => [rule, rule.limits?.intensityCap]),
     clinician?.intensityCap,
-    (a, b) => a - b,
+    lower,
   );
   const window = general.find((rule) => rule.limits?.repWindow);
   const lowerings = strictest(
     general.map((rule) => [rule, rule.limits?.hardLowerings]),
     undefined,
-    (a, b) => a - b,
+    lower,
   );
   return {
     training,
@@ -73,6 +73,10 @@ export function limitsFor(client: ClientHealth, context: TrainingContext = {}): 
     notAllowed: ended ? [] : (clinician?.notAllowed ?? []),
     ...(clinician?.painLimit !== undefined && { painLimit: clinician.painLimit }),
   };
+}
+
+function lower(a: number, b: number): number {
+  return a - b;
 }
 
 function repsInReserve(

@@ -19,24 +19,16 @@ export function permissionOf(
   rules: readonly CautionRule[],
   clinician: ClinicianLimits | undefined,
 ): Permission {
-  const word = clinicianWord(item, clinician);
-  const counting = rules.filter(
-    (rule) => rule.limits?.[item] !== undefined && !(word && rule.clinicianMayReplace),
-  );
-  const hard = counting.filter((rule) => rule.limits?.[item] === 'refused');
-  const hardReasons = hard.map((rule) => reasonOf(rule.caution));
-  if (word === 'refused') return { kind: 'refused', reasons: [clinicianReason(), ...hardReasons] };
-  if (hard.length) return { kind: 'refused', reasons: hardReasons };
+  const words: Partial<Record<PermissionItem, 'allowed' | 'refused'>> | undefined = clinician;
+  const word = words?.[item];
+  const counting = rules.flatMap(({ caution, limits, clinicianMayReplace }) => {
+    const level = limits?.[item];
+    const counts = level !== undefined && !(word && clinicianMayReplace);
+    return counts ? [{ level, reason: reasonOf(caution) }] : [];
+  });
+  const hard = counting.filter(({ level }) => level === 'refused').map(({ reason }) => reason);
+  if (word === 'refused') return { kind: 'refused', reasons: [clinicianReason(), ...hard] };
+  if (hard.length) return { kind: 'refused', reasons: hard };
   if (!counting.length) return { kind: 'allowed' };
-  return { kind: 'off-by-default', reasons: counting.map((rule) => reasonOf(rule.caution)) };
-}
-
-function clinicianWord(
-  item: PermissionItem,
-  clinician: ClinicianLimits | undefined,
-): 'allowed' | 'refused' | undefined {
-  if (item === 'failureChains' || item === 'longHolds' || item === 'maximalSingles') {
-    return clinician?.[item];
-  }
-  return undefined;
+  return { kind: 'off-by-default', reasons: counting.map(({ reason }) => reason) };
 }

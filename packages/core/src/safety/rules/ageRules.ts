@@ -1,5 +1,9 @@
 import type { CautionRule } from '../CautionRule.ts';
+import type { ClientHealth } from '../ClientHealth.ts';
 import { faigenbaum2009, mcLester2003, projectConvention, stricker2020 } from '../sources.ts';
+
+/** An age that is not known is neither below a limit nor above it. */
+const ageOf = ({ ageYears = Number.NaN }: ClientHealth) => ageYears;
 
 /** Under 18 and over 65. */
 export const ageRules: readonly CautionRule[] = [
@@ -14,7 +18,7 @@ export const ageRules: readonly CautionRule[] = [
       ask: ['qualified-adult', 'physician'],
       sources: [faigenbaum2009, stricker2020, projectConvention],
     },
-    when: (client) => client.ageYears !== undefined && client.ageYears < 18,
+    when: (client) => ageOf(client) < 18,
     limits: {
       maximalSingles: 'refused',
       estimatedMaxima: 'refused',
@@ -37,7 +41,7 @@ export const ageRules: readonly CautionRule[] = [
       ask: ['coach'],
       sources: [mcLester2003, projectConvention],
     },
-    when: (client) => client.ageYears !== undefined && client.ageYears > 65,
+    when: (client) => ageOf(client) > 65,
     limits: {
       maximalSingles: 'off-by-default',
       failureChains: 'off-by-default',

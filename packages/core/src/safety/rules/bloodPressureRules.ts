@@ -1,5 +1,5 @@
 import type { CautionRule, LimitChange } from '../CautionRule.ts';
-import type { BloodPressure } from '../ClientHealth.ts';
+import type { BloodPressure, ClientHealth } from '../ClientHealth.ts';
 import {
   macDougall1985,
   narloch1995,
@@ -19,6 +19,9 @@ const above = (
 ) =>
   pressure?.reading !== undefined &&
   (pressure.reading.systolic >= limit.systolic || pressure.reading.diastolic >= limit.diastolic);
+
+const agreed = ({ bloodPressure, clinician }: ClientHealth) =>
+  bloodPressure?.doctorAgrees === true || clinician?.agreesToTraining === true;
 
 const pressureLimits: LimitChange = {
   maximalSingles: 'refused',
@@ -57,11 +60,10 @@ export const bloodPressureRules: readonly CautionRule[] = [
       ask: ['physician'],
       sources: [williams2007],
     },
-    when: ({ bloodPressure, clinician }) =>
-      above(bloodPressure, ASK_FIRST) &&
-      !above(bloodPressure, NOT_NOW) &&
-      bloodPressure?.doctorAgrees !== true &&
-      clinician?.agreesToTraining !== true,
+    when: (client) =>
+      !agreed(client) &&
+      above(client.bloodPressure, ASK_FIRST) &&
+      !above(client.bloodPressure, NOT_NOW),
     limits: { training: 'refused' },
     clinicianMayReplace: false,
   },
@@ -105,10 +107,7 @@ export const bloodPressureRules: readonly CautionRule[] = [
       ask: ['physician'],
       sources: [projectConvention],
     },
-    when: ({ bloodPressure, clinician }) =>
-      bloodPressure?.status === 'treated' &&
-      bloodPressure.doctorAgrees !== true &&
-      clinician?.agreesToTraining !== true,
+    when: (client) => !agreed(client) && client.bloodPressure?.status === 'treated',
     clinicianMayReplace: true,
   },
   {

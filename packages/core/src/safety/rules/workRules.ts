@@ -1,4 +1,5 @@
 import type { CautionRule } from '../CautionRule.ts';
+import { limitEnded } from '../limitEnded.ts';
 import {
   acsmGuidelines,
   clarkson2006,
@@ -70,8 +71,7 @@ export const workRules: readonly CautionRule[] = [
       ask: ['physician', 'physiotherapist'],
       sources: [projectConvention],
     },
-    when: ({ clinician }, { date }) =>
-      clinician?.until !== undefined && date !== undefined && date > clinician.until,
+    when: ({ clinician }, context) => limitEnded(clinician, context),
     clinicianMayReplace: false,
   },
 ];
