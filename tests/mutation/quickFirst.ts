@@ -5,7 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 export class QuickFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const cost = ({ moduleId }: TestSpecification) =>
-      statSync(moduleId).size + (moduleId.endsWith('.prop.test.ts') ? 1e9 : 0);
+      statSync(moduleId).size + (/\.(prop|oracle)\.test\.ts$/.test(moduleId) ? 1e9 : 0);
     return [...files].sort((a, b) => cost(a) - cost(b));
   }
 }

@@ -1,12 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import base from '../../vitest.config.ts';
+import { lawCases } from './lawCases.ts';
 import { mutatedFolder } from './mutatedFolder.ts';
 import { QuickFirst } from './quickFirst.ts';
 
 /** A folder answers for itself: only its own tests count, not those of the floors that use it. */
 export default defineConfig({
   ...base,
+  plugins: [lawCases],
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     ...base.test,
