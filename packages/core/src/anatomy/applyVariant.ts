@@ -18,11 +18,10 @@ import type { Exercise, Variant } from './Exercise.ts';
  */
 export function applyVariant(exercise: Exercise, variant: Variant): Exercise {
   const kept = exercise.positions.filter((position) => !variant.removes?.includes(position));
-  const stations = variant.stations?.filter((station) => !exercise.stations.includes(station));
   return {
     ...exercise,
     positions: [...kept, ...(variant.adds ?? [])],
-    stations: [...exercise.stations, ...(stations ?? [])],
+    stations: [...new Set([...exercise.stations, ...(variant.stations ?? [])])],
     ...(variant.support !== undefined && { support: variant.support }),
     ...(variant.hands !== undefined && { hands: variant.hands }),
     ...(variant.wayBack !== undefined && { wayBack: variant.wayBack }),

@@ -1,18 +1,19 @@
 /** Letters of a word that are compared: more than any candidate has, and few enough to be quick. */
 const MOST_LETTERS = 100;
 
-/** The candidates nearest to `word` by edits (insert, delete, replace a letter), nearest first. */
+/** The candidates nearest to `word` by edits (insert, delete, replace a letter), nearest first, then by alphabet. */
 export function closestWords(
   word: string,
   candidates: readonly string[],
   count: number,
 ): readonly string[] {
   return candidates
+    .toSorted()
     .map((candidate) => ({
       candidate,
       edits: editDistance(word.slice(0, MOST_LETTERS), candidate),
     }))
-    .sort((a, b) => a.edits - b.edits || (a.candidate < b.candidate ? -1 : 1))
+    .sort((a, b) => a.edits - b.edits)
     .slice(0, count)
     .map(({ candidate }) => candidate);
 }

@@ -218,15 +218,24 @@ const expected: readonly (readonly [Movement, readonly LoadKind[]])[] = [
 ];
 
 describe('coverage', () => {
-  const table = coverage(exercises);
-
   it('has a row for every movement', () => {
-    expect(table.map(({ movement }) => movement)).toEqual(expected.map(([movement]) => movement));
+    expect(coverage(exercises).map(({ movement }) => movement)).toEqual(
+      expected.map(([movement]) => movement),
+    );
   });
 
   it.each(expected)('%s is there for every load a gym would look for', (movement, loads) => {
-    const row = table.find((candidate) => candidate.movement === movement);
+    const row = coverage(exercises).find((candidate) => candidate.movement === movement);
     for (const load of loads) expect(row?.byLoad[load]?.length ?? 0, load).toBeGreaterThan(0);
+  });
+
+  it('names under each load those of the movement, in the order of the list', () => {
+    const list = ['dip', 'cable-row', 'assisted-dip'].map(named);
+    const rows = coverage(list).filter(({ byLoad }) => Object.keys(byLoad).length > 0);
+    expect(rows).toEqual([
+      { movement: 'dip', byLoad: { body: ['dip', 'assisted-dip'] } },
+      { movement: 'horizontal-row', byLoad: { stack: ['cable-row'] } },
+    ]);
   });
 
   it('says so when a list has nothing for a movement', () => {

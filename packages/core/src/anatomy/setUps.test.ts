@@ -41,6 +41,21 @@ describe('applyVariant', () => {
     expect(row.hands).toBe(2);
   });
 
+  it('leaves what it does not name as it is', () => {
+    const plain = { id: 'x', name: 'X', changes: 'grip', effect: 'Y.' } as const;
+    for (const exercise of exercises) {
+      expect(applyVariant(exercise, plain)).toEqual({ ...exercise, variants: [] });
+    }
+  });
+
+  it('carries less of the body with raised hands, and asks for the bench once', () => {
+    const pushUp = named('push-up');
+    const raised = variantOf(pushUp, 'hands-raised');
+    const once = applyVariant(pushUp, raised);
+    expect(once).toMatchObject({ movedShare: { low: 0.41, high: 0.55 }, stations: ['flat-bench'] });
+    expect(applyVariant(once, raised).stations).toEqual(['flat-bench']);
+  });
+
   it('keeps shares that add up to 1, in every set-up of every exercise', () => {
     for (const exercise of exercises) {
       for (const variant of exercise.variants) {
@@ -86,6 +101,7 @@ describe('hasStations', () => {
   it('lets a cable column stand in for pulley and low row, not the other way round', () => {
     expect(hasStations(['cable'], ['high-pulley', 'seated-cable-row'])).toBe(true);
     expect(hasStations(['high-pulley'], ['cable'])).toBe(false);
+    expect(hasStations(['flat-bench', 'cable'], ['high-pulley'])).toBe(true);
   });
 });
 
@@ -101,6 +117,12 @@ describe('jointsLoaded', () => {
       'ankle',
     ]);
     expect(jointsLoaded(named('cable-pushdown'))).toEqual(['elbow', 'wrist']);
+  });
+
+  it('counts fingers as the wrist, and a loaded hand too', () => {
+    const bare = { ...named('leg-extension'), positions: [], hands: 0 } as const;
+    expect(jointsLoaded({ ...bare, actions: ['finger-flexion'] })).toEqual(['wrist']);
+    expect(jointsLoaded({ ...bare, hands: 1 })).toEqual(['wrist', 'knee']);
   });
 
   it('names at least one joint for every exercise', () => {

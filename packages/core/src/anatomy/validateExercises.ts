@@ -93,17 +93,16 @@ function exerciseProblems(exercise: Exercise, check: Check): readonly Problem[] 
 
 function variantProblems(exercise: Exercise, variant: Variant, check: Check): readonly Problem[] {
   const { positions } = exercise;
-  const removes = variant.removes ?? [];
-  const adds = variant.adds ?? [];
+  const { removes, adds } = variant;
   return [
     ...check(
       'removes',
-      removes.some((position) => positions.includes(position)) || !removes.length,
+      !removes?.length || removes.some((position) => positions.includes(position)),
       'Remove at least one position that the exercise has.',
     ),
     ...check(
       'adds',
-      adds.every((position) => !positions.includes(position)),
+      !adds?.some((position) => positions.includes(position)),
       'Add only positions that the exercise does not have.',
     ),
     ...check(
@@ -133,7 +132,7 @@ function shareProblems(
     // Rounding of a dozen hundredths added as doubles stays far below a millionth.
     ...check(
       'share-sum',
-      Math.abs(sum(all) - 1) < 1e-6,
+      Math.round(1e6 * sum(all)) === 1e6,
       `Make the shares add up to 1; they add up to ${sum(all).toFixed(3)}.`,
     ),
     ...check(
