@@ -47,7 +47,7 @@ export interface LogMapping {
   readonly dateOrder?: DateOrder;
   /** What two-digit years count from, 2000 for instance; without it they are a problem. */
   readonly shortYearsFrom?: number;
-  /** The decimal mark, when it is known: it settles what 1,234 means. */
+  /** The decimal mark, when it is known: it is trusted even where three digits follow it. */
   readonly decimalMark?: ',' | '.';
   /** Own names of exercises and the ids they stand for. Names that are not here stay as they are. */
   readonly exercises?: Readonly<Record<string, string>>;

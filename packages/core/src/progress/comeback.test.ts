@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { kg, toKg } from '../load/index.ts';
+import { shareForReps } from '../strength/index.ts';
 import { comeback } from './comeback.ts';
-import { barWith } from './gym.testing.ts';
+import { barWith, rackOf } from './gym.testing.ts';
 
 const bar = barWith(20, 10, 5, 2.5, 1.25);
 const back = (layoffDays: number, illness = false) => {
@@ -56,6 +57,72 @@ describe('comeback', () => {
     expect(cautions[0]?.ask).toEqual(['physician']);
     expect(watchFor.map(({ id }) => id)).toContain('chest-discomfort');
     expect(back(10).cautions).toEqual([]);
+  });
+
+  it('keeps what a curve of loss with a delay of two weeks leaves, in a band of half the loss', () => {
+    // 114 days: 0.35 · (1 - e^-1) = 0.2212422 of ln(one-rep max)
+    const { strengthKept, ideal } = back(114);
+    expect(strengthKept.likely).toBeCloseTo(Math.exp(-0.2212422), 6);
+    expect(strengthKept.low).toBeCloseTo(Math.exp(-0.2212422 * (1 + 0.5 * 1.2815516)), 6);
+    expect(strengthKept.high).toBeCloseTo(Math.exp(-0.2212422 * (1 - 0.5 * 1.2815516)), 6);
+    expect(strengthKept.level).toBe(0.8);
+    // five repetitions with three left are a set of eight to failure
+    const eased = shareForReps(8) / shareForReps(5);
+    expect(toKg(ideal)).toBeCloseTo(100 * Math.exp(-0.2212422) * eased, 4);
+  });
+
+  it('leaves two repetitions and three quarters of the sets up to two weeks, then three and half', () => {
+    expect(back(14)).toMatchObject({ repsInReserve: 2, setsShare: 0.75, reps: 5 });
+    expect(back(15)).toMatchObject({ repsInReserve: 3, setsShare: 0.5, reps: 5 });
+    expect(toKg(back(0).ideal)).toBeCloseTo((100 * shareForReps(7)) / shareForReps(5), 6);
+  });
+
+  it('climbs by a tenth a week from the load that follows, rounded down to what is here', () => {
+    const { ideal, weeks } = back(210);
+    const wanted = [0, 1, 2, 3, 4, 5].map((week) => Math.min(100, toKg(ideal) * 1.1 ** week));
+    const down = wanted.map((kilograms) => 20 + 2.5 * Math.floor((kilograms - 20) / 2.5));
+    expect(weeks.map(({ load }) => toKg(load))).toEqual(down.slice(0, 1 + down.indexOf(100)));
+    expect(back(0).weeks.length).toBeLessThan(weeks.length);
+  });
+
+  it('plans half a year at most', () => {
+    // with so little endurance three repetitions left are a tenth of the load and less: ten times
+    // a tenth more each week takes 25 weeks and more
+    const fine = rackOf('kg', ...Array.from({ length: 100 }, (_, i) => i + 1));
+    const curve = { kappa: 0.5, alpha: 0.5 };
+    const far = comeback({
+      old: { load: kg(100), reps: 1 },
+      layoffDays: 40,
+      loads: fine.loads,
+      curve,
+    });
+    if (far.kind === 'no-load') throw new Error(far.message);
+    expect(far.weeks).toHaveLength(26);
+    expect(far.weeks.at(-1)?.load).toBeLessThan(kg(100));
+  });
+
+  it('watches for signs of heart and lungs after an illness, and only then', () => {
+    expect(back(10, true).watchFor.map(({ id }) => id)).toEqual([
+      'chest-discomfort',
+      'fainting-or-dizziness',
+      'breathless-or-palpitations',
+    ]);
+    expect(back(10).watchFor).toEqual([]);
+  });
+
+  it('begins with the lightest load where that is just light enough', () => {
+    const { ideal } = back(200);
+    const start = (lightest: number) => {
+      const rack = rackOf('kg', lightest, 100);
+      const answer = comeback({
+        old: { load: kg(100), reps: 5 },
+        layoffDays: 200,
+        loads: rack.loads,
+      });
+      return answer.kind;
+    };
+    expect(start(toKg(ideal))).toBe('comeback');
+    expect(start(toKg(ideal) + 0.01)).toBe('no-load');
   });
 
   it('says when nothing is light enough', () => {

@@ -4,12 +4,12 @@ import { kg } from '../load/index.ts';
 import {
   enduranceCurves,
   forecastReps,
-  oneRepMaxKg,
   type PerformedSet,
   priorFor,
+  type RepCurve,
+  shareForReps,
   strengthFrom,
 } from '../strength/index.ts';
-import { carryOver } from './carryOver.ts';
 import { expectedAgainstDone } from './expectedAgainstDone.ts';
 import { barWith, sessionOn } from './gym.testing.ts';
 import { nextLoad } from './nextLoad.ts';
@@ -53,6 +53,52 @@ describe('performedSets', () => {
     expect(performedSets([session], { exercise })).toHaveLength(1);
   });
 
+  it('never knows again how tired a session is after a rest that was not noted', () => {
+    const session = sessionOn('2026-03-02', kilos(60), [8, 7, 6], { end, restSeconds: 120 });
+    const [first, { restSeconds: _, ...second } = session.sets[0], third = first] = session.sets;
+    const gap = { ...session, sets: [first, second, third] as const };
+    expect(performedSets([gap, session], { exercise }).map(({ reps }) => reps)).toEqual([
+      8, 8, 7, 6,
+    ]);
+  });
+
+  it('begins every session fresh, and never forgets what a rest of no seconds leaves', () => {
+    const session = sessionOn('2026-03-02', kilos(60), [8, 8], { end, restSeconds: 0 });
+    const [one, two, three, four] = performedSets([session, session], { exercise });
+    expect(one).not.toHaveProperty('capacity');
+    expect(three).toEqual(one);
+    expect(four).toEqual(two);
+    // each of eight repetitions costs the root of the share over kappa
+    expect(two?.capacity).toBeCloseTo(1 - (8 * Math.sqrt(shareForReps(8))) / 38.2, 9);
+  });
+
+  it('leaves more after sets with repetitions left, and after light ones of another curve', () => {
+    const second = (change: object, curve?: RepCurve) => {
+      const session = sessionOn('2026-03-02', kilos(60), [8, 8], {
+        end,
+        restSeconds: 60,
+        ...change,
+      });
+      const [, after] = performedSets([session], { exercise, ...(curve && { curve }) });
+      return after?.capacity ?? 0;
+    };
+    const usual = second({});
+    expect(second({ end: { kind: 'reserve', repsLeft: 3 } })).toBeGreaterThan(usual);
+    expect(second({ end: { kind: 'more', atLeast: 3 } })).toBe(usual);
+    expect(second({}, { kappa: 100, alpha: 0.5 })).toBeGreaterThan(usual);
+    // a slower repetition costs more of a lower endurance; three seconds are the pace of the curve
+    expect(second({ tempo: '1-1-1-0' })).toBeCloseTo(usual, 12);
+    expect(second({ tempo: '6-0-3-0' })).not.toBeCloseTo(usual, 3);
+    expect(second({ tempo: 'slow' })).toBe(usual);
+  });
+
+  it('takes nobody for stronger after much work than a twentieth', () => {
+    const many = Array.from({ length: 40 }, () => 100);
+    const session = sessionOn('2026-03-02', kilos(60), many, { end, restSeconds: 0 });
+    const capacities = performedSets([session], { exercise }).map(({ capacity = 1 }) => capacity);
+    expect(Math.min(...capacities)).toBe(0.05);
+  });
+
   it('takes the pace from the tempo, and an end that was not noted as a floor', () => {
     const session = sessionOn('2026-03-02', kilos(60), [8], { tempo: '4-0-1-0' });
     expect(performedSets([session], { exercise })).toEqual([
@@ -83,55 +129,38 @@ describe('expectedAgainstDone', () => {
     expect(expectedAgainstDone(belief, done(60, 5, 9)).chanceOfSoFew).toBeCloseTo(fewer, 12);
   });
 
+  it('adds what was left, with what people leave more than they say, and counts down', () => {
+    const set = (end: PerformedSet['end']) =>
+      expectedAgainstDone(belief, { ...done(60, 5, 9), end });
+    expect(set({ kind: 'failure' }).done).toBe(5);
+    expect(set({ kind: 'reserve', repsLeft: 2 }).done).toBe(7.95);
+    expect(set({ kind: 'more', atLeast: 2 }).done).toBe(7);
+    const { chances } = forecastReps(belief, { load: kg(60) });
+    const upTo = (most: number) =>
+      chances.slice(0, most + 1).reduce((sum, chance) => sum + chance, 0);
+    expect(set({ kind: 'reserve', repsLeft: 2 }).chanceOfSoFew).toBeCloseTo(upTo(7), 12);
+  });
+
+  it('is as expected up to both ends of the band, which is as wide as is asked for', () => {
+    const { expected } = expectedAgainstDone(belief, done(60, 8, 9));
+    const standing = (reps: number, level?: number) =>
+      expectedAgainstDone(belief, done(60, reps, 9), level).standing;
+    expect(standing(expected.low)).toBe('as-expected');
+    expect(standing(expected.high)).toBe('as-expected');
+    expect(standing(expected.low - 1)).toBe('below');
+    expect(standing(expected.high + 1)).toBe('above');
+    expect(standing(expected.low - 1, 0.99)).toBe('as-expected');
+    expect(expectedAgainstDone(belief, done(60, 8, 9), 0.99).expected.level).toBe(0.99);
+  });
+
+  it('takes a floor above the band for news', () => {
+    const more = { ...done(60, 25, 9), end: { kind: 'more', atLeast: 0 } } as const;
+    expect(expectedAgainstDone(belief, more).standing).toBe('above');
+  });
+
   it('never takes a set stopped at its target for poor', () => {
     const floor = { ...done(60, 3, 9), end: { kind: 'more', atLeast: 0 } } as const;
     expect(expectedAgainstDone(belief, floor).standing).toBe('floor-only');
-  });
-});
-
-describe('carryOver', () => {
-  const belief = beliefOf([done(60, 8, 0), done(70, 4, 3)], 3);
-  const [row, pulldown, press] = ['cable-row', 'cable-pulldown', 'leg-press'].map(named) as [
-    Exercise,
-    Exercise,
-    Exercise,
-  ];
-
-  it('carries endurance between exercises of one kind, less surely, and no load', () => {
-    const { prior, carried, sharedWork } = carryOver({
-      from: row,
-      to: pulldown,
-      posterior: belief,
-    });
-    expect(carried).toEqual(['endurance']);
-    expect(prior.lnMax).toBeUndefined();
-    expect(sharedWork).toBeGreaterThan(0.3);
-  });
-
-  it('carries nothing to another kind', () => {
-    const { prior, carried } = carryOver({ from: row, to: press, posterior: belief });
-    expect(carried).toEqual([]);
-    expect(prior.lnKappa.mean).toBeCloseTo(Math.log(enduranceCurves['leg-press'].kappa), 12);
-  });
-
-  it('carries strength by a ratio as the range that it is, wider than it was', () => {
-    const { prior } = carryOver({
-      from: row,
-      to: pulldown,
-      posterior: belief,
-      ratio: { low: 1.05, high: 1.2 },
-    });
-    const max = oneRepMaxKg(belief);
-    // the middle of the ratio on the log scale is the root of its ends
-    expect(prior.lnMax?.mean).toBeCloseTo(Math.log(max.likely * Math.sqrt(1.05 * 1.2)), 9);
-    expect(prior.lnMax?.sd).toBeGreaterThan(Math.log(max.high / max.low) / (2 * 1.2816));
-  });
-
-  it('refuses a ratio upside down', () => {
-    const ratio = { low: 1.2, high: 1.05 };
-    expect(() => carryOver({ from: row, to: pulldown, posterior: belief, ratio })).toThrow(
-      RangeError,
-    );
   });
 });
 

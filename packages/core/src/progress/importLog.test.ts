@@ -3,7 +3,6 @@ import { kg, toKg } from '../load/index.ts';
 import { importLog } from './importLog.ts';
 import type { LogMapping } from './LogMapping.ts';
 import { movedLoad } from './movedLoad.ts';
-import { previewImport } from './previewImport.ts';
 import { readLogCsv } from './readLogCsv.ts';
 import { writeLogCsv } from './writeLogCsv.ts';
 
@@ -163,26 +162,170 @@ describe('importLog', () => {
       },
     ]);
   });
-});
 
-describe('previewImport', () => {
-  it('finds the semicolon although commas are more frequent, and asks what cells do not say', () => {
-    const preview = previewImport(typed);
-    expect(preview.separator).toBe(';');
-    expect(preview.rows).toBe(6);
-    expect(preview.columns[0]?.header).toBe('Datum');
-    expect(preview.suggestion).toEqual({ date: 0, exercise: 1, load: 2, reps: 3 });
-    expect(preview.questions).toEqual(['date-order', 'unit']);
+  const simple: LogMapping = {
+    columns: { date: 0, exercise: 1, load: 2, reps: 3 },
+    unit: 'kg',
+    hasHeader: false,
+    separator: ',',
+  };
+
+  it('reads a table without a header by numbers of columns, of any width', () => {
+    const { sets, unread } = importLog('2026-03-02,Row,60,8\n2026-03-02,Row,60,8,more', simple);
+    expect(unread).toEqual([]);
+    expect(sets).toHaveLength(2);
+    const [shorter] = importLog('2026-03-02,Row', simple).unread;
+    expect(shorter?.problems.map(({ path }) => path[0])).toEqual(['load', 'reps']);
   });
 
-  it('leaves two columns of counts to the person', () => {
-    const preview = previewImport('d,e,a,b\n2026-03-02,Row,60,8\n2026-03-03,Row,60,9');
-    expect(preview.suggestion).toEqual({ date: 0, exercise: 1 });
-    expect(preview.questions).toEqual(['columns']);
+  it('names every column that is not there', () => {
+    const missing = (columns: LogMapping['columns'], hasHeader = true) =>
+      importLog('a,b,c,d\n2026-03-02,Row,60,8', { ...simple, hasHeader, columns }).unread;
+    const columns = { date: 0, exercise: 1, load: 4, reps: -1 };
+    expect(missing(columns)).toMatchObject([
+      {
+        line: 1,
+        text: 'a,b,c,d',
+        problems: [
+          {
+            code: 'progress.no-such-column',
+            path: ['columns', 'load'],
+            params: { column: 4 },
+            received: 4,
+          },
+          { path: ['columns', 'reps'], params: { column: -1 } },
+        ],
+      },
+    ]);
+    expect(missing({ ...simple.columns, reps: 3 })).toEqual([]);
+    const [named] = missing({ ...simple.columns, reps: 'Reps' }, false);
+    expect(named).toMatchObject({ line: 1, text: '' });
+    expect(named?.problems[0]?.message).toBe('There is no column Reps; the table has no header.');
   });
 
-  it('has no columns for no text', () => {
-    expect(previewImport('')).toMatchObject({ rows: 0, columns: [], questions: ['columns'] });
+  it('keeps broken rows beside a missing column, in the order of the file', () => {
+    const text = 'a,b,c,d\n2026-03-02,"Row,60,8';
+    const { unread } = importLog(text, {
+      ...simple,
+      hasHeader: true,
+      columns: { ...simple.columns, reps: 9 },
+    });
+    expect(unread.map(({ line, problems }) => [line, problems[0]?.code])).toEqual([
+      [1, 'progress.no-such-column'],
+      [2, 'progress.quote-not-closed'],
+    ]);
+  });
+
+  it('takes blanks off cells and headers, and leaves a note as it is', () => {
+    const { sets } = importLog(' Day ;Lift;Load;Reps;Note\n 2026-03-02 ; Row ; 60 ; 8 ; seat 4 ', {
+      columns: { date: 'Day', exercise: 'Lift', load: 'Load', reps: 'Reps', note: 'Note' },
+      unit: 'kg',
+    });
+    expect(sets).toMatchObject([
+      { date: '2026-03-02', exercise: 'Row', reps: 8, note: ' seat 4 ' },
+    ]);
+  });
+
+  it('says how many cells a row has and how many columns there are', () => {
+    const row = '2026-03-02,Row,60,8, ,7';
+    const { unread } = importLog(`d,e,l,r\n${row}\n2026-03-02,Row,60,8, ,`, {
+      ...simple,
+      hasHeader: true,
+    });
+    expect(unread).toMatchObject([
+      {
+        problems: [
+          { code: 'progress.too-many-cells', params: { cells: 6, columns: 4 }, received: row },
+        ],
+      },
+    ]);
+  });
+
+  it('numbers sets within exercise, date and side, on from a number that is written', () => {
+    const rows = [
+      '2026-03-02,Row,60,8,,',
+      '2026-03-02,Press,60,8,,',
+      '2026-03-02,Row,60,7,,',
+      '2026-03-03,Row,60,7,,',
+      '2026-03-03,Row,60,7,5,',
+      '2026-03-03,Row,60,7,,',
+      '2026-03-03,Row,60,7,,left',
+    ];
+    const columns = { ...simple.columns, set: 4, side: 5 };
+    const { sets } = importLog(rows.join('\n'), { ...simple, columns });
+    expect(sets.map(({ set }) => set)).toEqual([1, 1, 2, 1, 5, 6, 1]);
+  });
+
+  it('reads all that a row can hold', () => {
+    const columns = {
+      ...simple.columns,
+      hands: 4,
+      body: 5,
+      tags: 6,
+      equipment: 7,
+      ended: 8,
+      reserve: 9,
+      counts: 10,
+    };
+    const row = '2026-03-02,Row,20,8,1,82 kg, new-shoes  light ,rack,more,2,each-hand';
+    expect(importLog(row, { ...simple, columns }).sets).toEqual([
+      {
+        date: '2026-03-02',
+        exercise: 'Row',
+        set: 1,
+        load: { value: 20, unit: 'kg' },
+        counts: 'each-hand',
+        hands: 1,
+        bodyWeight: { value: 82, unit: 'kg' },
+        reps: 8,
+        end: { kind: 'more', atLeast: 2 },
+        tags: ['new-shoes', 'light'],
+        equipment: 'rack',
+      },
+    ]);
+  });
+
+  it.each([
+    ['set', '0', 'progress.not-a-number'],
+    ['set', '1001', 'progress.not-a-number'],
+    ['hands', '3', 'progress.not-a-number'],
+    ['hands', '0', 'progress.not-a-number'],
+    ['rest', '86401', 'progress.not-a-number'],
+    ['side', 'both', 'progress.unknown-side'],
+    ['ended', 'tired', 'progress.unknown-end'],
+    ['body', 'heavy', 'load.not-a-load'],
+    ['exercise', '', 'progress.no-exercise'],
+  ] as const)('refuses a %s of %j and names the column', (field, cell, code) => {
+    const columns = { ...simple.columns, [field]: 4 };
+    const { sets, unread } = importLog(`2026-03-02,Row,20,8,${cell}`, { ...simple, columns });
+    expect(sets).toEqual([]);
+    expect(unread[0]?.problems).toHaveLength(1);
+    expect(unread[0]?.problems[0]).toMatchObject({
+      code,
+      path: [field],
+      received: cell,
+    });
+  });
+
+  it('refuses a tempo that is none, and names the column of every problem', () => {
+    const columns = { ...simple.columns, tempo: 4 };
+    const { unread } = importLog('2026-03-02,Row,20,8,slow', { ...simple, columns });
+    const problems = unread[0]?.problems ?? [];
+    expect(problems.length).toBeGreaterThan(0);
+    for (const problem of problems) {
+      expect(problem.path).toEqual(['tempo']);
+      expect(problem.code).toMatch(/^tempo\./);
+    }
+  });
+
+  it.each([
+    ['set', '1000'],
+    ['rest', '0'],
+    ['rest', '86400'],
+    ['hands', '2'],
+  ])('takes a %s of %s', (field, cell) => {
+    const columns = { ...simple.columns, [field]: 4 };
+    expect(importLog(`2026-03-02,Row,20,8,${cell}`, { ...simple, columns }).sets).toHaveLength(1);
   });
 });
 

@@ -60,7 +60,7 @@ export function lightWeek(question: LightWeekQuestion): LightWeek | { readonly k
   const choice = nearestLoad(loads, scaleLoad(load, 100 - percent, 100));
   if (choice.kind === 'none') return { kind: 'no-load' };
   const kept = Math.max(1, Math.ceil(sets / 2));
-  const lighter = 100 * (1 - choice.chosen.load / load);
+  const lighter = (100 * (load - choice.chosen.load)) / load;
   return {
     kind: 'light-week',
     sets: kept,

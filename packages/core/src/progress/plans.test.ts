@@ -1,13 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { nearestLoad } from '../equipment/index.ts';
+import type { ReachableLoads } from '../equipment/index.ts';
 import { kg, toKg } from '../load/index.ts';
-import { enduranceCurves } from '../strength/index.ts';
-import { barWith, rackOf, sessionOn } from './gym.testing.ts';
+import { repsAtShare, shareForReps } from '../strength/index.ts';
+import { barWith, rackOf } from './gym.testing.ts';
 import { idealLine } from './idealLine.ts';
 import { lightWeek } from './lightWeek.ts';
-import { repsBeforeStep } from './repsBeforeStep.ts';
-import { repsWithOtherLoad } from './repsWithOtherLoad.ts';
-import { sideGap } from './sideGap.ts';
 
 describe('idealLine', () => {
   const rack = rackOf('kg', 35, 37.5, 40, 42.5, 45, 47.5, 50);
@@ -42,49 +39,40 @@ describe('idealLine', () => {
   });
 });
 
-describe('the smallest plate is 2.5 kg', () => {
-  it('makes 60 of 62 kg', () => {
-    const choice = nearestLoad(barWith(20, 15, 10, 5, 2.5).loads, kg(62));
-    expect(choice.kind !== 'none' && toKg(choice.chosen.load)).toBe(60);
+describe('idealLine on any loads', () => {
+  const question = { start: kg(40), reps: 8, weeklyPercent: 10, weeks: 2 };
+  const coarse = rackOf('kg', 40, 80);
+
+  it('asks for repetitions that the load here makes as hard as the plan', () => {
+    const line = idealLine({ ...question, loads: coarse.loads, rounding: 'down' });
+    if (line.kind !== 'line') throw new Error(line.kind);
+    // 40 kg where 44 and 48.4 are planned for eight: the share of eight by 40 / 44 and 40 / 48.4
+    const share = shareForReps(8);
+    expect(line.weeks.map(({ week, reps }) => [week, reps])).toEqual([
+      [1, Math.round(repsAtShare((share * 40) / 44))],
+      [2, Math.round(repsAtShare((share * 40) / 48.4))],
+    ]);
+    expect(line.weeks[0]?.reps).toBe(12);
   });
 
-  it('asks for 9 or 10 with 40 before 45 for five, on any pressing curve', () => {
-    for (const curve of [undefined, enduranceCurves.press]) {
-      const { aim } = repsBeforeStep(kg(40), kg(45), 5, curve);
-      expect(aim).toBeGreaterThanOrEqual(9);
-      expect(aim).toBeLessThanOrEqual(10);
-    }
+  it('asks for one repetition at least where only much more can be loaded', () => {
+    const heavy = rackOf('kg', 80);
+    const line = idealLine({ ...question, loads: heavy.loads, rounding: 'nearest' });
+    expect(line.kind === 'line' && line.weeks.map(({ reps }) => reps)).toEqual([1, 1]);
   });
 
-  it('has no count for twice the load: 46 by a straight-line equation, 36 by the curve', () => {
-    const { reps, beyondCounting } = repsBeforeStep(kg(2.5), kg(5), 8);
-    expect(beyondCounting).toBe(true);
-    // the straight-line equation w (1 + r / 30): (2 (1 + 8 / 30) - 1) · 30 = 46, inside the band
-    expect(reps.low).toBeLessThan(46);
-    expect(reps.high).toBeGreaterThan(46);
-  });
-});
-
-describe('repsWithOtherLoad', () => {
-  it('does not let 20 kg stand in for 30 kg for eight', () => {
-    const { reps, standing, ways, tag } = repsWithOtherLoad(
-      { load: kg(30), reps: 8 },
-      kg(20),
-      enduranceCurves.press,
-    );
-    expect(standing).toBe('too-light');
-    // two published equations give 17 and 27
-    expect(reps.likely).toBeGreaterThanOrEqual(17);
-    expect(reps.likely).toBeLessThanOrEqual(27);
-    expect(ways.length).toBeGreaterThanOrEqual(3);
-    expect(tag).toBe('travel');
+  it('goes by the curve of the lift', () => {
+    const [slow, fast] = [20, 80].map((kappa) => {
+      const curve = { kappa, alpha: 0.5 };
+      const line = idealLine({ ...question, loads: coarse.loads, rounding: 'down', curve });
+      return line.kind === 'line' ? (line.weeks[0]?.reps ?? 0) : 0;
+    });
+    expect(slow).toBeLessThan(fast ?? 0);
   });
 
-  it('gives the usual repetitions with the usual load, and none with one that is too heavy', () => {
-    const same = repsWithOtherLoad({ load: kg(30), reps: 8 }, kg(30));
-    expect(same.reps.likely).toBeCloseTo(8, 9);
-    expect(same.standing).toBe('stands-in');
-    expect(repsWithOtherLoad({ load: kg(30), reps: 8 }, kg(60)).reps.likely).toBe(0);
+  it('is none where nothing can be loaded', () => {
+    const loads = { kind: 'none', reason: 'no-weights', message: '' } as unknown as ReachableLoads;
+    expect(idealLine({ ...question, loads, rounding: 'down' })).toEqual({ kind: 'no-load' });
   });
 });
 
@@ -99,30 +87,24 @@ describe('lightWeek', () => {
     expect(week.percent).toBeLessThanOrEqual(25);
   });
 
+  it('halves the sets upwards and takes the nearest load to so much less', () => {
+    const week = lightWeek({ sets: 5, load: kg(100), reps: 8, loads: bar.loads });
+    // 15 % off 100 kg are 85 kg, which the bar makes
+    expect(week).toMatchObject({ sets: 3, setsShare: 0.6, percent: 15, reps: 8, repsInReserve: 3 });
+    const more = lightWeek({ sets: 4, load: kg(100), reps: 8, loads: bar.loads, percent: 24 });
+    // 76 kg: 75 is nearer than 77.5
+    expect(more.kind === 'light-week' && toKg(more.load.load)).toBe(75);
+    expect(more).toMatchObject({ sets: 2, percent: 25 });
+  });
+
+  it('is none where nothing can be loaded', () => {
+    const loads = { kind: 'none', reason: 'no-weights', message: '' } as unknown as ReachableLoads;
+    expect(lightWeek({ sets: 2, load: kg(60), reps: 8, loads })).toEqual({ kind: 'no-load' });
+  });
+
   it('keeps a single set and says why', () => {
     const week = lightWeek({ sets: 1, load: kg(60), reps: 8, loads: bar.loads });
     expect(week.kind === 'light-week' && week.sets).toBe(1);
     expect(week.kind === 'light-week' && week.says).toContain('cannot be halved');
-  });
-});
-
-describe('sideGap', () => {
-  const session = (day: number, left: number, right: number) =>
-    sessionOn(`2026-03-0${day}`, { value: 70, unit: 'lb' }, [Math.min(left, right)], {
-      sides: { left, right },
-    });
-
-  it('calls a stable gap of two repetitions ordinary', () => {
-    const gap = sideGap([session(2, 8, 10), session(5, 8, 10), session(9, 8, 10)]);
-    expect(gap).toMatchObject({ kind: 'gap', weaker: 'left', reps: 2, standing: 'ordinary' });
-  });
-
-  it('flags a gap that grows', () => {
-    const gap = sideGap([session(2, 9, 10), session(5, 8, 10), session(9, 7, 11)]);
-    expect(gap).toMatchObject({ kind: 'gap', standing: 'growing' });
-  });
-
-  it('flags a large one, and the other side', () => {
-    expect(sideGap([session(2, 20, 4)])).toMatchObject({ weaker: 'right', standing: 'large' });
   });
 });

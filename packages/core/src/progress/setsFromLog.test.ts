@@ -89,4 +89,56 @@ describe('setsFromLog', () => {
     const { end: _, ...without } = set;
     expect(setsFromLog([without])[0]?.end).toEqual({ kind: 'more', atLeast: 0 });
   });
+
+  it('takes the first set of a day in whatever order they stand', () => {
+    const second = { ...set, set: 2, reps: 9 };
+    for (const log of [
+      [set, second],
+      [second, set],
+    ]) {
+      expect(brief(log)).toEqual([['2027-03-08', 11]]);
+    }
+    const weaker = { ...set, side: 'left', reps: 10 } as const;
+    for (const log of [
+      [weaker, { ...weaker, side: 'right', reps: 12 } as const],
+      [{ ...weaker, side: 'right', reps: 12 } as const, weaker],
+    ]) {
+      expect(brief(log)).toEqual([['2027-03-08', 10]]);
+    }
+  });
+
+  it('counts six weeks from the last day in whatever order the days stand', () => {
+    const days = (...dates: readonly string[]) => brief(dates.map((date) => ({ ...set, date })));
+    expect(days('2027-01-24', '2027-03-08')).toEqual([['2027-03-08', 11]]);
+    expect(days('2027-03-08', '2027-01-24')).toEqual([['2027-03-08', 11]]);
+    expect(days('2027-03-08', '2027-02-08', '2027-03-01').map(([date]) => date)).toEqual([
+      '2027-02-08',
+      '2027-03-01',
+      '2027-03-08',
+    ]);
+  });
+
+  it('keeps a body weight and failure, and no tempo that cannot be read', () => {
+    const bodyWeight = { value: 82, unit: 'kg' } as const;
+    const end = { kind: 'failure' } as const;
+    const [one] = setsFromLog([{ ...set, bodyWeight, end, tempo: 'slow' }]);
+    expect(one).toMatchObject({ bodyWeight, end });
+    expect(one && 'tempo' in one).toBe(false);
+    const { tempo: _, ...without } = set;
+    expect(setsFromLog([without])[0]).not.toHaveProperty('tempo');
+  });
+
+  it.each([
+    ['a', true],
+    ['7-up', true],
+    [`a${'b'.repeat(63)}`, true],
+    [`a${'b'.repeat(64)}`, false],
+    ['-row', false],
+    ['row!', false],
+    ['!row', false],
+    ['', false],
+  ])('takes %j for an id: %s', (exercise, isOne) => {
+    expect(setsFromLog([{ ...set, exercise }])).toHaveLength(isOne ? 1 : 0);
+    expect(setsFromLog([{ ...set, equipment: exercise }])).toHaveLength(isOne ? 1 : 0);
+  });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { kg } from '../load/index.ts';
+import { shareForReps } from '../strength/index.ts';
 import { chanceOfRate } from './chanceOfRate.ts';
 import { comparableSessions } from './comparableSessions.ts';
 import { sessionOn } from './gym.testing.ts';
-import { stallCauses } from './stallCauses.ts';
-import { stallCheck } from './stallCheck.ts';
+import type { SessionSet } from './LiftSession.ts';
 import { strengthTrend } from './strengthTrend.ts';
 
 const date = (day: number) => new Date(Date.UTC(2026, 0, 1 + day)).toISOString().slice(0, 10);
@@ -51,6 +52,77 @@ describe('strengthTrend', () => {
     expect(strengthTrend([one, one])).toEqual({ kind: 'too-few-sessions', sessions: 2 });
     expect(strengthTrend([one, one, one]).kind).toBe('too-few-sessions');
   });
+
+  it('measures each session by its best set, or by the mean of its sets at the top load', () => {
+    const mixed = (day: number) => {
+      const [heavy, light] = [sessionOn(date(day), kilos(60), [8, 4]), kg(50)];
+      const back = { load: light, shown: light, reps: 20 };
+      return { ...heavy, sets: [...heavy.sets, back] as [SessionSet, ...SessionSet[]] };
+    };
+    const sessions = [0, 3, 6].map(mixed);
+    const measured = (by?: 'best-set' | 'mean-of-top-sets') => {
+      const trend = strengthTrend(sessions, by ? { by } : {});
+      return trend.kind === 'trend' ? trend.line.map((point) => point.measured) : [];
+    };
+    const best = 50 / shareForReps(20);
+    expect(best).toBeGreaterThan(60 / shareForReps(8));
+    for (const value of measured()) expect(value).toBeCloseTo(best, 9);
+    const mean = Math.sqrt((60 / shareForReps(8)) * (60 / shareForReps(4)));
+    for (const value of measured('mean-of-top-sets')) expect(value).toBeCloseTo(mean, 9);
+  });
+
+  it('is a line through the sessions with a band at each, wider away from the middle', () => {
+    const sessions = [0, 7, 14].map((day) => sessionOn(date(day), kilos(60), [8]));
+    const trend = strengthTrend(sessions, { level: 0.9 });
+    if (trend.kind !== 'trend') throw new Error(trend.kind);
+    expect(trend.sessions).toBe(3);
+    expect(trend.line.map((point) => point.date)).toEqual([date(0), date(7), date(14)]);
+    const [first, middle, last] = trend.line.map(({ fitted }) => fitted);
+    expect(first?.likely).toBeCloseTo(60 / shareForReps(8), 9);
+    expect(first?.high).toBeCloseTo(last?.high ?? 0, 9);
+    expect(middle?.high).toBeLessThan(first?.high ?? 0);
+    // form of 2.5 % a day and a count of eight that is off by 0.86: three sessions, nine in ten
+    const slope = Math.log(shareForReps(8.5)) - Math.log(shareForReps(7.5));
+    const variance = 0.025 ** 2 + (slope * 0.86) ** 2;
+    const reach = 1.6448536269514722;
+    expect(middle?.high).toBeCloseTo(
+      (60 / shareForReps(8)) * Math.exp(reach * Math.sqrt(variance / 3)),
+      6,
+    );
+    const slopeSd = 1 / Math.sqrt((2 * 7 ** 2) / variance + 700 ** 2);
+    expect(trend.percentPerWeek.high).toBeCloseTo(100 * (Math.exp(7 * reach * slopeSd) - 1), 6);
+    expect(trend.percentPerWeek.low).toBeCloseTo(100 * (Math.exp(-7 * reach * slopeSd) - 1), 6);
+    expect(trend.percentPerWeek.level).toBe(0.9);
+    expect(trend.slope.sd).toBeCloseTo(slopeSd, 12);
+    const end = Math.hypot(Math.sqrt(variance / 3), 7 * slopeSd);
+    expect(last?.low).toBeCloseTo((60 / shareForReps(8)) * Math.exp(-reach * end), 6);
+  });
+
+  it('is as sure of a mean as its sets together are, and of the day once', () => {
+    const sessions = [0, 7, 14].map((day) => sessionOn(date(day), kilos(60), [8, 8, 8, 8]));
+    const trend = strengthTrend(sessions, { by: 'mean-of-top-sets' });
+    if (trend.kind !== 'trend') throw new Error(trend.kind);
+    const slope = Math.log(shareForReps(8.5)) - Math.log(shareForReps(7.5));
+    const variance = 0.025 ** 2 + (slope * 0.86) ** 2 / 4;
+    expect(trend.slope.sd).toBeCloseTo(1 / Math.sqrt((2 * 7 ** 2) / variance + 700 ** 2), 12);
+  });
+
+  it('needs three sessions and two days', () => {
+    const on = (day: number) => sessionOn(date(day), kilos(60), [8]);
+    expect(strengthTrend([on(0), on(1), on(1)]).kind).toBe('trend');
+    expect(strengthTrend([on(0), on(9)]).kind).toBe('too-few-sessions');
+  });
+
+  it('goes down where strength does, and the chance of a rate with it', () => {
+    const sessions = [10, 8, 6, 4].map((reps, i) => sessionOn(date(7 * i), kilos(60), [reps]));
+    const trend = strengthTrend(sessions);
+    if (trend.kind !== 'trend') throw new Error(trend.kind);
+    expect(trend.percentPerWeek.likely).toBeLessThan(0);
+    expect(trend.chanceRising).toBeLessThan(0.2);
+    expect(chanceOfRate(trend, 0)).toBeCloseTo(trend.chanceRising, 12);
+    // half way is the rate that is likely
+    expect(chanceOfRate(trend, trend.percentPerWeek.likely)).toBeCloseTo(0.5, 6);
+  });
 });
 
 describe('comparableSessions', () => {
@@ -67,53 +139,5 @@ describe('comparableSessions', () => {
     expect(days([...sessions, faster])).toEqual([date(12)]);
     const hurried = sessionOn(date(12), kilos(62.5), [8, 8], { restSeconds: 60 });
     expect(days([...sessions, hurried])).toEqual([date(12)]);
-  });
-});
-
-describe('stallCheck', () => {
-  const target = { sets: 3, reps: 5 };
-  const log = (...reps: readonly (readonly number[])[]) =>
-    reps.map((sets, i) => sessionOn(date(3 * i), kilos(102.5), sets));
-
-  it('calls three comparable misses without a gain a stall, and two not', () => {
-    const sessions = log([5, 4, 3], [5, 4, 4], [4, 4, 4]);
-    expect(stallCheck({ sessions, target }).kind).toBe('stall');
-    expect(stallCheck({ sessions: sessions.slice(0, 2), target }).kind).toBe('too-few-misses');
-    expect(stallCheck({ sessions, target, rules: { missesForStall: 4 } }).kind).toBe(
-      'too-few-misses',
-    );
-  });
-
-  it('counts misses from the last session that met the target', () => {
-    const sessions = log([5, 5, 5], [5, 4, 4], [5, 5, 5], [5, 5, 4]);
-    expect(stallCheck({ sessions, target })).toMatchObject({ kind: 'too-few-misses', misses: 1 });
-    expect(stallCheck({ sessions: sessions.slice(0, 3), target }).kind).toBe('on-target');
-  });
-
-  it('does not count a session with another load', () => {
-    const sessions = [...log([5, 4, 3], [5, 4, 4]), sessionOn(date(9), kilos(105), [4, 4, 4])];
-    expect(stallCheck({ sessions, target })).toMatchObject({ kind: 'too-few-misses', misses: 1 });
-  });
-});
-
-describe('stallCauses', () => {
-  it('puts first what the log shows, then asks about sleep, food and illness', () => {
-    const sessions = [
-      sessionOn(date(0), kilos(80), [8, 8], { restSeconds: 180 }),
-      sessionOn(date(2), kilos(100), [5, 4], { restSeconds: 90 }),
-      sessionOn(date(3), kilos(100), [5, 4], { restSeconds: 90 }),
-      sessionOn(date(4), kilos(100), [4, 4], { restSeconds: 90 }),
-    ];
-    const causes = stallCauses({ sessions, hoursNeeded: 48 });
-    expect(causes.map(({ id }) => id)).toEqual([
-      'too-soon',
-      'large-step',
-      'shorter-rests',
-      'short-sleep',
-      'too-little-food',
-      'illness-or-strain',
-      'work-changed',
-    ]);
-    for (const { test } of causes) expect(test.length).toBeGreaterThan(0);
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { kg } from '../load/index.ts';
 import { generalCurve, loadForWindow, priorFor, strengthFrom } from '../strength/index.ts';
+import { casesTimes } from './cases.testing.ts';
 import { nearChoices } from './nearChoices.ts';
 
 /** Chances this close are the same: forecasts round cells of the belief together. */
@@ -66,6 +67,6 @@ it('leaves the answer for a window what it is among all loads', () => {
         }
       },
     ),
-    { numRuns: 25 },
+    casesTimes(0.25),
   );
 });

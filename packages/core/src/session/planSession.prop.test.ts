@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exercises } from '../anatomy/index.ts';
 import { client, gym, pulldown } from './boathouse.testing.ts';
+import { casesTimes } from './cases.testing.ts';
 import { planSession } from './planSession.ts';
 import { sessionSheet } from './sessionSheet.ts';
 
@@ -116,7 +117,7 @@ describe('planSession', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      casesTimes(0.6),
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loadValue } from '../load/index.ts';
 import { client, gym, intentOf, pulldown, pulldownSets } from './boathouse.testing.ts';
 import type { Client, ClientSet } from './Client.ts';
+import { casesTimes } from './cases.testing.ts';
 import type { LiftIntent, LiftOverrules } from './Intent.ts';
 import type { LiftPlan } from './LiftPlan.ts';
 import { planSession } from './planSession.ts';
@@ -79,7 +80,7 @@ describe('wishes', () => {
         const fixed = wanted.map((one, at) => ({ ...one, overrules: chosenOf(free.lifts[at]) }));
         expect(seen(plan(fixed))).toBe(seen(free));
       }),
-      { numRuns: 15 },
+      casesTimes(0.15),
     );
   });
 
@@ -97,7 +98,7 @@ describe('wishes', () => {
         const rests = found.timeline.filter(({ kind }) => kind === 'rest');
         for (const { lift: at, seconds } of rests) expect(seconds).toBe(wanted[at]?.restSeconds);
       }),
-      { numRuns: 30 },
+      casesTimes(0.3),
     );
   });
 });

@@ -35,6 +35,35 @@ describe('readTable', () => {
     expect(broken).toEqual([{ line: 2, text: '"c,d', reason: 'text-after-quote' }]);
   });
 
+  it('keeps the text of a row and the line that it begins on, after rows of several lines', () => {
+    expect(readTable('"a\r\nb",c\r\n\n"d\ne\rf",g\rh,i', ',').rows).toEqual([
+      { line: 1, text: '"a\r\nb",c', cells: ['a\r\nb', 'c'] },
+      { line: 4, text: '"d\ne\rf",g', cells: ['d\ne\rf', 'g'] },
+      { line: 7, text: 'h,i', cells: ['h', 'i'] },
+    ]);
+  });
+
+  it('tells a quote that is never closed from text after one, each with its own line', () => {
+    expect(readTable('a,b\n"c" x,d\r\n"e,f', ',')).toEqual({
+      rows: [{ line: 1, text: 'a,b', cells: ['a', 'b'] }],
+      broken: [
+        { line: 2, text: '"c" x,d', reason: 'text-after-quote' },
+        { line: 3, text: '"e,f', reason: 'quote-not-closed' },
+      ],
+    });
+    expect(readTable('"a\rb,c', ',')).toEqual({
+      rows: [{ line: 2, text: 'b,c', cells: ['b', 'c'] }],
+      broken: [{ line: 1, text: '"a', reason: 'quote-not-closed' }],
+    });
+  });
+
+  it('has a cell for every separator, and one after the last', () => {
+    expect(cells(',a,,')).toEqual([['', 'a', '', '']]);
+    expect(cells('"",""')).toEqual([['', '']]);
+    expect(readTable('a;"b;c";d', ';').rows[0]?.cells).toEqual(['a', 'b;c', 'd']);
+    expect(cells('a\uFEFF,b')).toEqual([['a\uFEFF', 'b']]);
+  });
+
   it('has no rows for no text or empty lines', () => {
     expect(cells('')).toEqual([]);
     expect(cells('\n\n')).toEqual([]);
@@ -52,6 +81,28 @@ describe('detectSeparator', () => {
     ['one row in ten broken', `d;l;n\n${'1;2,5;3\n'.repeat(9)}1;2,5\n`, ';'],
   ])('is not fooled by %s', (_, text, separator) => {
     expect(detectSeparator(text)).toBe(separator);
+  });
+
+  it('takes the one with most cells of those that hold rows together alike', () => {
+    expect(detectSeparator('a,b;c;d\n1,2;3;4')).toBe(';');
+    expect(detectSeparator('a;b,c,d\n1;2,3,4')).toBe(',');
+    // by commas two rows of three are like the header, by semicolons all of them
+    expect(detectSeparator('a,b,c;d\n1,2,3;4\n1;2')).toBe(';');
+    // equally many cells in as many rows: a comma is the last choice
+    expect(detectSeparator('a;b,c\n1;2,3')).toBe(';');
+    expect(detectSeparator('a|b,c\n1|2,3')).toBe('|');
+    expect(detectSeparator('a;b\tc\n1;2\t3')).toBe(';');
+  });
+
+  it('needs a header of two cells and looks at no more than a hundred lines', () => {
+    expect(detectSeparator('a;b')).toBe(';');
+    expect(detectSeparator('')).toBeUndefined();
+    const lines = (count: number, row: string) => `${row}\n`.repeat(count);
+    // by semicolons 60 of the first 100 rows are like the header, by commas 100 of them
+    const text = `a,b;c;d\n${lines(59, '1,2;3;4')}${lines(40, '1,2;3')}`;
+    expect(detectSeparator(text)).toBe(',');
+    // what comes after does not count: 940 more rows would make it nearly all
+    expect(detectSeparator(`${text}${lines(940, '1,2;3;4')}`)).toBe(',');
   });
 
   it('finds none where there is one column', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exercises } from '../../anatomy/index.ts';
+import { casesTimes } from '../cases.testing.ts';
 import type { KeptLift, LiftPieces } from './LiftPieces.ts';
 import { leastLoss } from './leastLoss.ts';
 import { worth } from './worth.ts';
@@ -98,7 +99,7 @@ describe('leastLoss', () => {
         for (const other of same)
           expect(compare(useful(pieces, other), mine)).toBeLessThanOrEqual(0);
       }),
-      { numRuns: 150 },
+      casesTimes(1.5),
     );
   });
 
@@ -124,7 +125,7 @@ describe('leastLoss', () => {
           }
         }
       }),
-      { numRuns: 150 },
+      casesTimes(1.5),
     );
   });
 });
