@@ -1,8 +1,8 @@
 /** Milliseconds a call, once the engine has seen it: the fastest of some rounds of many calls. */
-export function fastest(call: () => unknown, rounds = 9, roundMs = 25): number {
+export function fastest(call: () => unknown, rounds = 41, roundMs = 5): number {
   const once = timed(call);
   const calls = Math.max(1, Math.ceil(roundMs / Math.max(once, 1e-4)));
-  for (let spent = once; spent < 2 * roundMs; ) spent += timed(call);
+  for (let spent = once; spent < 10 * roundMs; ) spent += timed(call);
   let best = Number.POSITIVE_INFINITY;
   for (let round = 0; round < rounds; round += 1) {
     const start = performance.now();

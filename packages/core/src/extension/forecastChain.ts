@@ -83,7 +83,7 @@ function stageForecast(stage: Stage, runs: readonly StageRun[]): StageForecast {
 
 /** The 10th, 50th and 90th percentile: a value that occurred, so counts stay whole. */
 function bandOf(values: readonly number[]): Band {
-  const sorted = Float64Array.from(values).sort();
+  const sorted = new Float64Array(values).sort();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
   return { low: at(0.1), likely: at(0.5), high: at(0.9), level: 0.8 };
 }

@@ -16,10 +16,12 @@ export function runChain(
 ): readonly StageRun[] {
   const runs: StageRun[] = [];
   let fatigue = start;
-  let load = draw.intensity;
+  let lifter = draw;
   stages.forEach((stage, index) => {
-    if (stage.kind === 'lighter') load *= stage.loadShare;
-    const run = runStage(stage, stages[index - 1], fatigue, { ...draw, intensity: load }, setup);
+    if (stage.kind === 'lighter') {
+      lifter = { ...lifter, intensity: lifter.intensity * stage.loadShare };
+    }
+    const run = runStage(stage, stages[index - 1], fatigue, lifter, setup);
     runs.push(run);
     fatigue = run.fatigue;
   });
