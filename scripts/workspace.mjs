@@ -132,7 +132,7 @@ const buildSteps = [
     bin: 'tsup',
     args: ['--silent'],
     inputs: libraryInputs,
-    output: 'packages/core/dist/index.js',
+    output: 'packages/core/dist/modules/index.js',
   },
   {
     name: 'calculators',

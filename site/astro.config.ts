@@ -15,11 +15,20 @@ import { onlyTranslated, translatedFolder, withTranslations } from './translatio
 const base = (process.env.WINDLASS_BASE ?? '/').replace(/\/?$/, '/');
 const language = languages.find((id) => id === process.env.WINDLASS_LANGUAGE);
 
+/** One file for all of Preact: what draws and what keeps state are always wanted together. */
+const client = {
+  build: {
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'preact', test: /node_modules.preact/ }] } },
+    },
+  },
+};
+
 /** The whole site, in English. */
 const whole = {
   base,
   outDir: './dist',
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, environments: { client } },
   integrations: [
     reference(),
     mdx(),
@@ -35,7 +44,11 @@ const whole = {
 const translated = (to: LanguageId) => ({
   base: `${base}${to}/`,
   outDir: translatedFolder(to),
-  vite: { build: { assetsInlineLimit: 0 }, ...translatedBundle(to) },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    environments: { client },
+    ...translatedBundle(to),
+  },
   integrations: [mdx(), onlyTranslated()],
 });
 

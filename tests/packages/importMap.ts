@@ -32,13 +32,25 @@ export function importMap(consumer: string): string {
 function entriesOf(consumer: string, name: string): readonly string[] {
   const folder = join(consumer, 'node_modules/@windlass', name);
   const { exports } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  const folders = readdirSync(join(folder, 'dist'), { withFileTypes: true })
-    .filter((item) => item.isDirectory())
-    .map((item) => item.name);
-  return Object.keys(exports)
-    .filter((entry) => !/\.(?:json|css)$/.test(entry))
-    .flatMap((entry) =>
-      entry.includes('*') ? folders.map((one) => entry.replace('*', one)) : entry,
+  return Object.entries<Targets>(exports)
+    .filter(([entry]) => !/\.(?:json|css)$/.test(entry))
+    .flatMap(([entry, { default: file }]) =>
+      entry.includes('*')
+        ? foldersIn(join(folder, file.slice(0, file.indexOf('*')))).map((one) =>
+            entry.replace('*', one),
+          )
+        : entry,
     )
     .map((entry) => `@windlass/${name}${entry.slice(1)}`);
+}
+
+/** Where an entry leads. */
+interface Targets {
+  readonly default: string;
+}
+
+function foldersIn(folder: string): readonly string[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter((item) => item.isDirectory())
+    .map(({ name }) => name);
 }
