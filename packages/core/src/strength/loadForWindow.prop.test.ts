@@ -22,6 +22,7 @@ function ask({ load, reps, shortest, longer, secondsPerRep, capacity }: Asked) {
     sets: [{ load: kg(load), reps, end: { kind: 'failure' }, day: 0, secondsPerRep: 3 }],
     prior: priorFor(generalCurve),
     today: 1,
+    cells: { columns: 48, rows: 16 },
   });
   if (posterior.kind !== 'posterior') throw new Error(posterior.kind);
   return loadForWindow({

@@ -20,7 +20,8 @@ const every = (from: number, step: number, count: number) =>
   Array.from({ length: count }, (_, index) => ({ load: kg(from + step * index), place: index }));
 
 function believe(sets: readonly PerformedSet[], today = 0) {
-  const belief = strengthFrom({ sets, prior: priorFor(generalCurve), today });
+  const cells = { columns: 48, rows: 16 };
+  const belief = strengthFrom({ sets, prior: priorFor(generalCurve), today, cells });
   if (belief.kind !== 'posterior') throw new Error(belief.kind);
   return belief;
 }

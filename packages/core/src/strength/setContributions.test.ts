@@ -9,7 +9,12 @@ const set = (load: number, reps: number, day: number, end: SetEnd = { kind: 'fai
   ({ load: kg(load), reps, end, day, secondsPerRep: 3 }) satisfies PerformedSet;
 
 const tell = (sets: readonly PerformedSet[]) =>
-  setContributions({ sets, prior: priorFor(generalCurve), today: 30 });
+  setContributions({
+    sets,
+    prior: priorFor(generalCurve),
+    today: 30,
+    cells: { columns: 48, rows: 16 },
+  });
 
 describe('setContributions', () => {
   it('tells nothing without sets', () => {
