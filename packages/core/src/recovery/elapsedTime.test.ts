@@ -30,4 +30,10 @@ describe('wallTimeAfter', () => {
   it('gives 11:00 after 48 h into summer time, where two days would give 10:00', () => {
     expect(wallTimeAfter('2026-03-28T10:00', 48, 'Europe/Berlin')).toBe('2026-03-30T11:00');
   });
+
+  it('goes back too, to the minute, and refuses hours that are no number', () => {
+    expect(wallTimeAfter('2026-03-28T10:00', -0.5, 'UTC')).toBe('2026-03-28T09:30');
+    const never = () => wallTimeAfter('2026-03-28T10:00', Number.NaN, 'UTC');
+    expect(never).toThrow('wallTimeAfter: hours must be');
+  });
 });

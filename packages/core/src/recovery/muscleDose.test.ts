@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Variant } from '../anatomy/index.ts';
 import { testExercise } from './exercise.testing.ts';
 import { muscleDose } from './muscleDose.ts';
 
@@ -51,5 +52,50 @@ describe('muscleDose', () => {
     expect(() => muscleDose([{ exercise: press, sets: 1, repsInReserve: Number.NaN }])).toThrow(
       RangeError,
     );
+  });
+
+  it('is ordered by the dose, and by name where it is the same', () => {
+    const two = testExercise({ vasti: 1, glutes: 1 }, { adductors: 1, 'spinal-erectors': 1 });
+    expect(muscleDose([{ exercise: two, sets: 2 }]).map(({ muscle }) => muscle)).toEqual([
+      'glutes',
+      'vasti',
+      'adductors',
+      'spinal-erectors',
+    ]);
+  });
+
+  it('goes by the shares of the variant, where it has its own', () => {
+    const work = { exercise: press, sets: 2 };
+    const direct = { 'triceps-long-head': 1 };
+    const variant: Variant = { id: 'a', name: 'A', changes: 'grip', effect: 'Narrow', direct };
+    const doses = (part: Partial<Variant>) =>
+      muscleDose([{ ...work, variant: { ...variant, ...part } }]).map(
+        ({ muscle, countedSets }) => `${muscle} ${countedSets}`,
+      );
+    expect(doses({})).toEqual(['triceps-long-head 2']);
+    expect(doses({ indirect: { chest: 1 } })).toEqual(['triceps-long-head 2', 'chest 1']);
+    const { direct: _, ...shareless } = variant;
+    const usual = muscleDose([{ ...work, variant: shareless }]);
+    expect(usual).toEqual(muscleDose([work]));
+  });
+
+  it('takes a muscle once, as prime mover, and none with a share of 0', () => {
+    const odd = testExercise({ chest: 0.6, vasti: 0 }, { chest: 0.2, glutes: 0, vasti: 0.4 });
+    expect(muscleDose([{ exercise: odd, sets: 2 }])).toEqual([
+      { muscle: 'chest', countedSets: 2, hardSets: 2 },
+      { muscle: 'vasti', countedSets: 1, hardSets: 1 },
+    ]);
+  });
+
+  it('takes every number at the limits of its range, and names the one beyond', () => {
+    const limits = { sets: [0, 100], repsInReserve: [0, 50], stagesPastFailure: [0, 10] } as const;
+    for (const [name, [least, most]] of Object.entries(limits)) {
+      const work = (value: number) => () =>
+        muscleDose([{ exercise: press, sets: 1, [name]: value }]);
+      for (const value of [least, most]) expect(work(value)).not.toThrow();
+      for (const value of [least - 1, most + 1]) {
+        expect(work(value)).toThrow(`muscleDose: ${name} must be`);
+      }
+    }
   });
 });

@@ -18,42 +18,48 @@ const dayHours = fc.record({
 const hours = fc.constantFrom(0, 20, 24, 36, 48, 60);
 const muscles = fc.record({ lats: hours, vasti: hours }, { requiredKeys: [] });
 /** Small enough to try every plan: at most 10 starts and two sessions. */
-const small: fc.Arbitrary<CalendarRequest> = fc.record({
-  zone: fc.constantFrom('Europe/Berlin', 'UTC'),
-  firstDay: fc.constantFrom('2026-03-26', '2026-10-22'),
-  days: fc.integer({ min: 1, max: 5 }),
-  rota: fc.record({
-    firstDay: fc.constant('2026-03-01'),
-    days: fc.array(dayHours, { minLength: 1, maxLength: 5 }),
-  }),
-  sessions: fc.oneof(
-    muscles.map((needs) => [{ id: 'a', name: 'A', minutes: 60, muscles: needs }]),
-    fc.tuple(muscles, muscles).map(([a, b]) => [
-      { id: 'a', name: 'A', minutes: 60, muscles: a },
-      { id: 'b', name: 'B', minutes: 45, muscles: b },
-    ]),
-  ),
-  order: fc.constantFrom('as-listed', 'any-in-round'),
-  perWeek: fc.integer({ min: 1, max: 7 }),
-  startEveryMinutes: fc.constant(30),
-  keep: fc.array(
-    fc.record({
-      session: fc.constant('a'),
-      start: fc
-        .tuple(
-          fc.constantFrom('2026-03-26', '2026-03-28', '2026-10-23', '2026-10-25'),
-          fc.constantFrom('07:00', '18:00', '18:30'),
-        )
-        .map(([date, time]) => `${date}T${time}`),
+const small: fc.Arbitrary<CalendarRequest> = fc
+  .record({
+    zone: fc.constantFrom('Europe/Berlin', 'UTC'),
+    firstDay: fc.constantFrom('2026-03-26', '2026-10-22'),
+    days: fc.integer({ min: 1, max: 5 }),
+    rota: fc.record({
+      firstDay: fc.constant('2026-03-01'),
+      days: fc.array(dayHours, { minLength: 1, maxLength: 5 }),
     }),
-    { maxLength: 3 },
-  ),
-  rules: fc.constantFrom(
-    [],
-    [{ kind: 'night', noneOnTheNextDay: true }],
-    [{ kind: 'night', mostInARow: 1 }],
-  ),
-});
+    sessions: fc.oneof(
+      muscles.map((needs) => [{ id: 'a', name: 'A', minutes: 60, muscles: needs }]),
+      fc.tuple(muscles, muscles).map(([a, b]) => [
+        { id: 'a', name: 'A', minutes: 60, muscles: a },
+        { id: 'b', name: 'B', minutes: 45, muscles: b },
+      ]),
+    ),
+    order: fc.constantFrom('as-listed', 'any-in-round'),
+    perWeek: fc.integer({ min: 1, max: 7 }),
+    startEveryMinutes: fc.constant(30),
+    keep: fc.array(
+      fc.record({
+        session: fc.constantFrom('a', 'b'),
+        start: fc
+          .tuple(
+            fc.constantFrom('2026-03-26', '2026-03-28', '2026-10-23', '2026-10-25'),
+            fc.constantFrom('07:00', '18:00', '18:30'),
+          )
+          .map(([date, time]) => `${date}T${time}`),
+      }),
+      { maxLength: 3 },
+    ),
+    rules: fc.constantFrom(
+      [],
+      [{ kind: 'night', noneOnTheNextDay: true }],
+      [{ kind: 'night', mostInARow: 1 }],
+      [{ kind: 'night', mostInARow: 2 }],
+    ),
+  })
+  .map((request) => ({
+    ...request,
+    keep: request.keep.filter(({ session }) => request.sessions.some(({ id }) => id === session)),
+  }));
 
 interface Judgement {
   readonly count: number;
@@ -103,7 +109,9 @@ function tryAll(request: CalendarRequest): Judgement {
   const sameRun = (a: number, b: number) =>
     Array.from({ length: b - a + 1 }, (_, i) => kindOn(a + i)).every((kind) => kind === kindOn(a));
   let best: Judgement = { count: -1, kept: 0, uneven: 0, late: 0 };
-  const keep = new Set((request.keep ?? []).map(({ start }) => minutesOf(start, request.zone)));
+  const keep = (request.keep ?? []).map(
+    ({ start, session }) => `${minutesOf(start, request.zone)} ${session}`,
+  );
   const judge = (plan: readonly Choice[]) => {
     let uneven = 0;
     for (const [i, { day }] of plan.slice(1).entries()) {
@@ -111,7 +119,9 @@ function tryAll(request: CalendarRequest): Judgement {
       uneven += Math.max(0, Math.floor(7 / perWeek) - days, days - Math.ceil(7 / perWeek)) ** 2;
     }
     const late = plan.reduce((sum, { at }) => sum + at - (starts[0]?.at ?? 0), 0);
-    const kept = plan.filter(({ at, session }) => session === 0 && keep.has(at)).length;
+    const kept = plan.filter(({ at, session }) =>
+      keep.includes(`${at} ${request.sessions[session]?.id}`),
+    ).length;
     const differences = [
       plan.length - best.count,
       kept - best.kept,
@@ -137,7 +147,8 @@ function tryAll(request: CalendarRequest): Judgement {
       if (isNight && rule.noneOnTheNextDay && last?.day === start.day - 1) {
         if (kindOn(last.day) === rule.kind) continue;
       }
-      if (isNight && rule.mostInARow && plan.some(({ day }) => sameRun(day, start.day))) continue;
+      const inRun = plan.filter(({ day }) => sameRun(day, start.day)).length;
+      if (isNight && inRun >= (rule.mostInARow ?? inRun + 1)) continue;
       for (const session of next) {
         const planned = request.sessions[session];
         if (planned === undefined || start.at + planned.minutes > start.close) continue;

@@ -235,4 +235,13 @@ describe('possibleStarts', () => {
     };
     expect(possibleStarts(request, 'all')).toEqual(['2026-03-06T18:00', '2026-03-07T18:00']);
   });
+
+  it('refuses what planCalendar refuses, and a session that is not in the rotation', () => {
+    expect(() => possibleStarts(base, 'arms')).toThrow(
+      'possibleStarts: no session of the rotation has the id arms',
+    );
+    expect(() => possibleStarts({ ...base, days: 0 }, 'all')).toThrow('possibleStarts: days must');
+    expect(() => smallestChanges({ ...base, days: 0 })).toThrow('smallestChanges: days must');
+    expect(() => planCalendar({ ...base, days: 0 })).toThrow('planCalendar: days must');
+  });
 });

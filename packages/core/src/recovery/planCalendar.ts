@@ -1,14 +1,15 @@
-import type { CalendarRequest, PlacedSession } from './Calendar.ts';
+import type { CalendarRequest, PlacedSession, RotaSession } from './Calendar.ts';
 import { bestPlacement } from './calendar/bestPlacement.ts';
-import { type CalendarModel, modelOf } from './calendar/CalendarModel.ts';
+import { type CalendarModel, formOf, modelOf } from './calendar/CalendarModel.ts';
 import { firstLabel } from './calendar/firstLabel.ts';
+import { isLight } from './calendar/fixedStarts.ts';
 import { gapsOf, type Moment } from './calendar/gapsOf.ts';
 import type { Label } from './calendar/Label.ts';
 import { requireCalendar } from './calendar/requireCalendar.ts';
 import type { Start } from './calendar/Start.ts';
 import { type Shortfall, shortfalls } from './calendar/shortfalls.ts';
 import { type SpacingConflict, spacingConflicts } from './spacingConflicts.ts';
-import { instantOf, minutesOf, wallOf } from './zonedTime.ts';
+import { instantOf, wallOf } from './zonedTime.ts';
 
 /** Sessions in their places. */
 export interface PlannedCalendar {
@@ -96,22 +97,22 @@ function describe(
   model: CalendarModel,
   placed: readonly { readonly session: number; readonly place: Start }[],
 ): PlacedSession[] {
-  const earlier: Moment[] = (request.done ?? []).map(({ session, start, light = false }) => ({
-    session: request.sessions.findIndex(({ id }) => id === session),
-    start,
-    light,
+  const earlier: Moment[] = (request.done ?? []).map((done) => ({
+    session: request.sessions.findIndex(({ id }) => id === done.session),
+    start: done.start,
+    light: isLight(request, done),
   }));
   return placed.map(({ session, place: { at, light, gym, dayKind } }) => {
-    const planned = request.sessions[session];
+    const { id, name } = request.sessions[session] as RotaSession;
     const start = wallOf(at, request.zone);
-    const end = at + (model.forms[session]?.[light ? 1 : 0]?.minutes ?? 0);
+    const end = at + formOf(model, session, light).minutes;
     const moment = { session, start, light };
     const gaps = gapsOf(request, earlier, moment);
     earlier.push(moment);
     return {
       number: earlier.length,
-      session: planned?.id ?? '',
-      name: planned?.name ?? '',
+      session: id,
+      name,
       start,
       end: wallOf(end, request.zone),
       startsAt: instantOf(at),
@@ -126,8 +127,9 @@ function describe(
 }
 
 function fixedConflicts(request: CalendarRequest): readonly SpacingConflict[] {
-  const sessions = [...(request.done ?? []), ...(request.fixed ?? [])].sort(
-    (a, b) => minutesOf(a.start, request.zone) - minutesOf(b.start, request.zone),
-  );
+  const sessions = [...(request.done ?? []), ...(request.fixed ?? [])].map((one) => ({
+    ...one,
+    light: isLight(request, one),
+  }));
   return spacingConflicts({ zone: request.zone, rotation: request.sessions, sessions });
 }

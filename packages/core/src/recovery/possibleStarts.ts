@@ -1,11 +1,10 @@
-import type { CalendarRequest, TimedSession } from './Calendar.ts';
+import type { CalendarRequest } from './Calendar.ts';
 import { modelOf } from './calendar/CalendarModel.ts';
 import { after, firstLabel } from './calendar/firstLabel.ts';
+import { fixedStarts } from './calendar/fixedStarts.ts';
 import { hindrance } from './calendar/place.ts';
 import { requireCalendar } from './calendar/requireCalendar.ts';
-import { onDay } from './calendar/startsOf.ts';
-import { dayNumber } from './dayNumber.ts';
-import { minutesOf, wallOf } from './zonedTime.ts';
+import { wallOf } from './zonedTime.ts';
 
 /**
  * Every start at which one more session fits between others that stay where they are: where a
@@ -42,37 +41,22 @@ export function possibleStarts(request: CalendarRequest, session: string): reado
   }
   const model = modelOf(request);
   const begin = firstLabel(request, model);
-  const others = (request.fixed ?? [])
-    .map((other) => placeOf(request, other))
-    .sort((a, b) => a.start.at - b.start.at);
+  const others = fixedStarts(request).toSorted((a, b) => a.at - b.at);
   return model.starts
     .filter((start) => {
       if (start.forced !== undefined) return false;
       const before = others
-        .filter((other) => other.start.at < start.at)
-        .reduce((label, other) => after(label, model, other.session, other.start), begin);
+        .filter((other) => other.at < start.at)
+        .reduce((label, other) => after(label, model, other.forced, other), begin);
       if (hindrance(before, model, index, start) !== undefined) return false;
       let label = after(before, model, index, start);
       return others
-        .filter((other) => other.start.at >= start.at)
+        .filter((other) => other.at >= start.at)
         .every((other) => {
-          const fits = hindrance(label, model, other.session, other.start) === undefined;
-          label = after(label, model, other.session, other.start);
+          const fits = hindrance(label, model, other.forced, other) === undefined;
+          label = after(label, model, other.forced, other);
           return fits;
         });
     })
     .map(({ at }) => wallOf(at, request.zone));
-}
-
-function placeOf(request: CalendarRequest, { session, start, light }: TimedSession) {
-  const place = onDay(request, dayNumber(start.slice(0, 10)));
-  return {
-    session: request.sessions.findIndex(({ id }) => id === session),
-    start: {
-      ...place,
-      at: minutesOf(start, request.zone),
-      close: Number.POSITIVE_INFINITY,
-      light: light ?? place.light,
-    },
-  };
 }

@@ -47,4 +47,37 @@ describe('readiness', () => {
   it('has nothing to say without sessions', () => {
     expect(readiness([])).toEqual([]);
   });
+
+  it('names the first of two sessions that hold a muscle back alike, and orders by name', () => {
+    const both = testExercise({ vasti: 1, glutes: 1 });
+    const session = { hoursAgo: 10, work: [{ exercise: both, sets: 2 }] };
+    const told = readiness([session, session]);
+    expect(told.map(({ muscle, session: place }) => [muscle, place])).toEqual([
+      ['glutes', 0],
+      ['vasti', 0],
+    ]);
+  });
+
+  it('takes the later of two sessions when that holds the muscle back longer', () => {
+    const work = [{ exercise: pushdown, sets: 2 }];
+    const [triceps] = readiness([
+      { hoursAgo: 30, work },
+      { hoursAgo: 10, work },
+    ]);
+    expect(triceps?.session).toBe(1);
+  });
+
+  it('refuses a session that lies ahead', () => {
+    expect(readiness([{ hoursAgo: 0, work: [] }])).toEqual([]);
+    expect(() => readiness([{ hoursAgo: -1, work: [] }])).toThrow('readiness: hoursAgo must be');
+  });
+
+  it('says that someone recovers faster, and names the source', () => {
+    const habit = { shift: Math.log(0.8), shiftSd: 0.2 };
+    const [chest] = readiness([{ hoursAgo: 0, work: [{ exercise: press, sets: 3 }] }], { habit });
+    const [effect] = chest?.effects ?? [];
+    expect(effect?.report).toBe('earlier-sessions');
+    expect(effect?.says).toContain('20 % less');
+    expect(effect?.sources.map(({ id }) => id)).toEqual(['mclester-2001']);
+  });
 });

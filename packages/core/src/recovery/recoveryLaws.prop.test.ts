@@ -90,6 +90,15 @@ describe('hours until ready', () => {
 });
 
 describe('unaccustomedShare', () => {
+  it('is 0.3 after a session today, and 0.3 to the half after one two months ago', () => {
+    expect(unaccustomedShare([])).toBe(1);
+    expect(unaccustomedShare([0])).toBe(0.3);
+    expect(unaccustomedShare([60])).toBeCloseTo(Math.sqrt(0.3), 12);
+    // 0.3 to the power of 1 + 0.5
+    expect(unaccustomedShare([60, 0])).toBeCloseTo(0.3 * Math.sqrt(0.3), 12);
+    expect(() => unaccustomedShare([-1])).toThrow('unaccustomedShare: days must be');
+  });
+
   it('lies between 0 and 1, falls with every session and rises as it fades', () => {
     fc.assert(
       fc.property(days, fc.integer({ min: 0, max: 180 }), (ago, one) => {

@@ -13,6 +13,7 @@ describe('reportEffects', () => {
     const factors = [1, 2, 3, 9].map((shortNights) => reportEffects('chest', { shortNights })[0]);
     expect(factors.map((effect) => effect?.factor)).toEqual([1.1, 1.2, 1.3, 1.3]);
     expect(factors[1]?.says).toContain('20 %');
+    expect(factors[1]?.report).toBe('short-nights');
   });
 
   it('names the study and the choice behind every effect', () => {
@@ -25,6 +26,17 @@ describe('reportEffects', () => {
   });
 
   it('refuses a number of nights that cannot be', () => {
-    expect(() => reportEffects('chest', { shortNights: -1 })).toThrow(RangeError);
+    const nights = (shortNights: number) => () => reportEffects('chest', { shortNights });
+    for (const count of [0, 60]) expect(nights(count)).not.toThrow();
+    for (const count of [-1, 61]) {
+      expect(nights(count)).toThrow('reportEffects: shortNights must be');
+    }
+  });
+
+  it('says how much longer for the soreness it is about', () => {
+    const says = (soreness: 'clear' | 'severe') =>
+      reportEffects('chest', { soreness: { chest: soreness } })[0]?.says;
+    expect(says('clear')).toContain('a quarter longer');
+    expect(says('severe')).toContain('1.6 times');
   });
 });

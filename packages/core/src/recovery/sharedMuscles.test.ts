@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { MuscleId } from '../anatomy/index.ts';
 import { testExercise } from './exercise.testing.ts';
 import { muscleDose } from './muscleDose.ts';
 import { sharedMuscles } from './sharedMuscles.ts';
@@ -28,5 +29,20 @@ describe('sharedMuscles', () => {
     const legs = muscleDose([{ exercise: testExercise({ vasti: 1 }), sets: 3 }]);
     const back = muscleDose([{ exercise: testExercise({ lats: 1 }), sets: 3 }]);
     expect(sharedMuscles(legs, back)).toEqual([]);
+  });
+
+  it('orders by the lesser of both doses, and by name where those are the same', () => {
+    const dose = (muscle: MuscleId, hardSets: number) => ({ muscle, countedSets: 1, hardSets });
+    const first = [dose('vasti', 9), dose('lats', 2), dose('glutes', 4), dose('biceps', 2)];
+    const second = [dose('vasti', 1), dose('lats', 5), dose('glutes', 3), dose('biceps', 2)];
+    // 1, 2, 3 and 2
+    const order = ['glutes', 'biceps', 'lats', 'vasti'];
+    for (const [a, b] of [
+      [first, second],
+      [second, first],
+      [first.toReversed(), second],
+    ] as const) {
+      expect(sharedMuscles(a, b).map(({ muscle }) => muscle)).toEqual(order);
+    }
   });
 });

@@ -61,4 +61,68 @@ describe('spacingConflicts', () => {
   it('refuses a session it knows nothing about', () => {
     expect(() => conflicts('Europe/Berlin', ['arms', '2026-03-02T18:00'])).toThrow(RangeError);
   });
+
+  it('takes the sessions in any order, and in full unless they are said to be light', () => {
+    const light = { minutes: 30, muscles: { chest: 20 } };
+    const told = (first: boolean | undefined) =>
+      spacingConflicts({
+        zone: 'UTC',
+        rotation: [{ ...session('chest', 'chest'), light }],
+        sessions: [
+          { session: 'chest', start: '2026-03-03T18:00' },
+          {
+            session: 'chest',
+            start: '2026-03-02T18:00',
+            ...(first !== undefined && { light: first }),
+          },
+        ],
+      }).map(({ start }) => start);
+    expect(told(undefined)).toEqual(['2026-03-03T18:00']);
+    expect(told(false)).toEqual(['2026-03-03T18:00']);
+    expect(told(true)).toEqual([]);
+  });
+
+  it('finds none at the very hour', () => {
+    const days = [
+      ['chest', '2026-03-02T18:00'],
+      ['chest', '2026-03-04T18:00'],
+    ] as const;
+    expect(conflicts('Europe/Berlin', ...days)).toEqual([]);
+  });
+
+  it('waits for the muscle that takes longest, and names the one that lacks most first', () => {
+    const muscles = (chest: number, triceps: number) => [
+      { id: 'a', name: 'A', minutes: 60, muscles: { chest, triceps } },
+    ];
+    const sessions = ['2026-03-02T18:00', '2026-03-03T18:00'].map((start) => ({
+      session: 'a',
+      start,
+    }));
+    const told = (chest: number, triceps: number) => {
+      const rotation = muscles(chest, triceps);
+      const [conflict] = spacingConflicts({ zone: 'UTC', rotation, sessions });
+      return [conflict?.earliest, ...(conflict?.gaps.map(({ muscle }) => muscle) ?? [])];
+    };
+    expect(told(30, 40)).toEqual(['2026-03-04T10:00', 'triceps', 'chest']);
+    expect(told(40, 30)).toEqual(['2026-03-04T10:00', 'chest', 'triceps']);
+    expect(told(40, 40)).toEqual(['2026-03-04T10:00', 'chest', 'triceps']);
+    expect(told(40, 24)).toEqual(['2026-03-04T10:00', 'chest']);
+  });
+
+  it('names the session that binds a muscle, the later of two that bind it alike', () => {
+    const rotation = [
+      { id: 'long', name: 'Long', minutes: 60, muscles: { lats: 60 } },
+      { id: 'short', name: 'Short', minutes: 60, muscles: { lats: 36 } },
+    ];
+    // on the 4th: 48 h of 60 since the 2nd, 24 h of 36 since the 3rd: both 12 h short
+    const sessions = [
+      { session: 'long', start: '2026-03-02T18:00' },
+      { session: 'short', start: '2026-03-03T18:00' },
+      { session: 'short', start: '2026-03-04T18:00' },
+    ];
+    const told = spacingConflicts({ zone: 'UTC', rotation, sessions });
+    expect(told.at(-1)?.gaps).toEqual([
+      { muscle: 'lats', hours: 24, hoursNeeded: 36, lastTrained: '2026-03-03T18:00' },
+    ]);
+  });
 });

@@ -1,4 +1,4 @@
-import type { CalendarRequest } from '../Calendar.ts';
+import type { CalendarRequest, RotaSession } from '../Calendar.ts';
 import { minutesOf } from '../zonedTime.ts';
 import type { Start } from './Start.ts';
 import { startsOf } from './startsOf.ts';
@@ -6,7 +6,7 @@ import { startsOf } from './startsOf.ts';
 /** A session's two forms as the search sees them; index 0 in full, 1 light. */
 export interface Form {
   readonly minutes: number;
-  /** For each session of the rotation, the minutes after the start of this one until it may begin. */
+  /** For each session of the rotation, the minutes after the start of this one until it may begin: not before its end. */
   readonly holdsBack: readonly number[];
 }
 
@@ -30,14 +30,16 @@ export function modelOf(request: CalendarRequest): CalendarModel {
     minutes,
     holdsBack: sessions.map((other) =>
       Math.max(
-        0,
+        minutes,
         ...Object.keys(other.muscles).map((muscle) => wholeMinutes(muscles[muscle] ?? 0)),
       ),
     ),
   });
   const indexOf = (id: string) => sessions.findIndex((session) => session.id === id);
   const starts = startsOf(request);
-  const forced = starts.flatMap((start, index) => (start.forced === undefined ? [] : [index]));
+  const forced = [...starts.keys()].filter(
+    (index) => (starts[index] as Start).forced !== undefined,
+  );
   return {
     starts,
     forcedAfter: (start) => forced.filter((index) => index > start).length,
@@ -46,8 +48,7 @@ export function modelOf(request: CalendarRequest): CalendarModel {
       light ? form(light.minutes, light.muscles) : form(minutes, muscles),
     ]),
     canUseGym: (session, gym) =>
-      sessions[session]?.gyms === undefined ||
-      (gym !== undefined && sessions[session].gyms.includes(gym)),
+      (sessions[session] as RotaSession).gyms?.some((name) => name === gym) ?? true,
     anyOrder: request.order === 'any-in-round',
     perWeek: request.perWeek ?? Number.POSITIVE_INFINITY,
     kept: new Set(
@@ -56,6 +57,11 @@ export function modelOf(request: CalendarRequest): CalendarModel {
       ),
     ),
   };
+}
+
+/** A session in full or in its light form. */
+export function formOf({ forms }: CalendarModel, session: number, light: boolean): Form {
+  return (forms[session] as readonly [Form, Form])[light ? 1 : 0];
 }
 
 /** Whole minutes that are not less; 48 h from a sum of thirds stays 48 h. */

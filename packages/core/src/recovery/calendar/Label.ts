@@ -24,7 +24,5 @@ export interface Label {
 
 /** Whether `a` is at least as good as `b` by what the plan is judged by after the number of sessions. */
 export function isAsGood(a: Label, b: Label): boolean {
-  if (a.kept !== b.kept) return a.kept > b.kept;
-  if (a.uneven !== b.uneven) return a.uneven < b.uneven;
-  return a.late <= b.late;
+  return (b.kept - a.kept || a.uneven - b.uneven || a.late - b.late) <= 0;
 }

@@ -57,5 +57,5 @@ function keepIfBetter(buckets: Map<string, Label[]>, label: Label): void {
 }
 
 function covers(a: Label, b: Label): boolean {
-  return isAsGood(a, b) && a.ready.every((ready, session) => ready <= (b.ready[session] ?? 0));
+  return isAsGood(a, b) && a.ready.every((ready, session) => ready <= (b.ready[session] as number));
 }

@@ -1,9 +1,10 @@
 import type { CalendarRequest } from '../Calendar.ts';
 import { dayNumber } from '../dayNumber.ts';
 import { minutesOf, minutesOfInstant } from '../zonedTime.ts';
-import type { CalendarModel } from './CalendarModel.ts';
+import { type CalendarModel, formOf } from './CalendarModel.ts';
+import { isLight } from './fixedStarts.ts';
 import type { Label } from './Label.ts';
-import { onDay } from './startsOf.ts';
+import { onDay } from './onDay.ts';
 
 /** Where the plan begins: what the sessions done and other work leave behind. */
 export function firstLabel(request: CalendarRequest, model: CalendarModel): Label {
@@ -33,13 +34,11 @@ export function firstLabel(request: CalendarRequest, model: CalendarModel): Labe
   const done = (request.done ?? [])
     .map((session) => ({ ...session, at: minutesOf(session.start, request.zone) }))
     .sort((a, b) => a.at - b.at);
-  for (const { session, start, at, light } of done) {
-    const index = request.sessions.findIndex(({ id }) => id === session);
-    const place = onDay(request, dayNumber(start.slice(0, 10)));
-    label = {
-      ...after(label, model, index, { ...place, at, light: light ?? place.light }),
-      start: -1,
-    };
+  for (const session of done) {
+    const index = request.sessions.findIndex(({ id }) => id === session.session);
+    const place = onDay(request, dayNumber(session.start.slice(0, 10)));
+    const light = isLight(request, session);
+    label = after(label, model, index, { ...place, at: session.at, light });
   }
   return label;
 }
@@ -62,7 +61,7 @@ export function after(
     light,
   }: { at: number; day: number; week: number; run: number; light: boolean },
 ): Label {
-  const form = model.forms[session]?.[light ? 1 : 0];
+  const { holdsBack } = formOf(model, session, light);
   const due = label.due & ~(1 << session);
   return {
     ...label,
@@ -70,7 +69,7 @@ export function after(
     day,
     at,
     due: due === 0 ? fullRound(model) : due,
-    ready: label.ready.map((ready, other) => Math.max(ready, at + (form?.holdsBack[other] ?? 0))),
+    ready: label.ready.map((ready, other) => Math.max(ready, at + (holdsBack[other] as number))),
     week,
     inWeek: label.week === week ? label.inWeek + 1 : 1,
     run,

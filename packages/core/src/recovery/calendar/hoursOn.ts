@@ -9,5 +9,5 @@ export function hoursOn(request: CalendarRequest, day: number): DayHours {
   if (other) return other.hours;
   const { firstDay, days } = request.rota;
   const place = (day - dayNumber(firstDay)) % days.length;
-  return days[place < 0 ? place + days.length : place] ?? { open: [] };
+  return days[place < 0 ? place + days.length : place] as DayHours;
 }

@@ -45,7 +45,7 @@ function leavesAsMuch(a: Label, b: Label, model: CalendarModel): boolean {
     a.day <= b.day &&
     (a.week < b.week || a.inWeek <= b.inWeek) &&
     (a.run !== b.run || a.inRun <= b.inRun) &&
-    a.ready.every((ready, session) => ready <= (b.ready[session] ?? 0)) &&
+    a.ready.every((ready, session) => ready <= (b.ready[session] as number)) &&
     model.forcedAfter(a.start) === model.forcedAfter(b.start)
   );
 }

@@ -1,6 +1,7 @@
 import type { CalendarModel } from './CalendarModel.ts';
 import type { Label } from './Label.ts';
 import { dueSessions, hindrance, place } from './place.ts';
+import type { Start } from './Start.ts';
 
 /**
  * Every way to place one more session that can matter; a session that is fixed is never passed over.
@@ -14,11 +15,9 @@ export function nextLabels(label: Label, model: CalendarModel): readonly Label[]
   const due = dueSessions(label, model);
   let [day, seen] = [Number.NaN, 0];
   for (let index = label.start + 1; index < starts.length; index += 1) {
-    const start = starts[index];
-    if (start === undefined || start.at <= label.at || start.day <= label.day) continue;
+    const start = starts[index] as Start;
     if (start.day !== day) [day, seen] = [start.day, 0];
     for (const session of start.forced === undefined ? due : [start.forced]) {
-      if (start.at < (label.ready[session] ?? 0)) continue;
       const isLater = (seen & (1 << session)) !== 0;
       const isKept = kept.size > 0 && kept.has(`${start.at}|${session}`);
       if (isLater && start.forced === undefined && !isKept) continue;

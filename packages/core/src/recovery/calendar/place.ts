@@ -1,4 +1,4 @@
-import type { CalendarModel } from './CalendarModel.ts';
+import { type CalendarModel, formOf } from './CalendarModel.ts';
 import { after } from './firstLabel.ts';
 import type { Label } from './Label.ts';
 import type { Start } from './Start.ts';
@@ -21,14 +21,13 @@ export function hindrance(
 ): Hindrance | undefined {
   if (start.day <= label.day) return 'same-day';
   if (!model.canUseGym(session, start.gym)) return 'other-gym';
-  const form = model.forms[session]?.[start.light ? 1 : 0];
-  if (start.at + (form?.minutes ?? 0) > start.close) return 'too-short';
+  if (start.at + formOf(model, session, start.light).minutes > start.close) return 'too-short';
   const { rule } = start;
   const sameRun = start.dayKind !== undefined && label.run === start.run;
   if (rule?.noneOnTheNextDay && sameRun && start.day === label.day + 1) return 'day-rule';
   if (sameRun && label.inRun >= (rule?.mostInARow ?? Number.POSITIVE_INFINITY)) return 'day-rule';
   if (label.week === start.week && label.inWeek >= model.perWeek) return 'week-full';
-  return start.at < (label.ready[session] ?? 0) ? 'not-ready' : undefined;
+  return start.at < (label.ready[session] as number) ? 'not-ready' : undefined;
 }
 
 /** The sessions that may come next: all that are due, or only the first of them. */

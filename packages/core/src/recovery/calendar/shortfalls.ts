@@ -1,4 +1,4 @@
-import type { CalendarRequest } from '../Calendar.ts';
+import type { CalendarRequest, RotaSession } from '../Calendar.ts';
 import { dateOfDay, dayNumber } from '../dayNumber.ts';
 import { wallOf } from '../zonedTime.ts';
 import type { CalendarModel } from './CalendarModel.ts';
@@ -51,9 +51,13 @@ export function shortfalls(
 ): readonly Shortfall[] {
   const first = dayNumber(request.firstDay);
   const end = first + request.days;
+  const held = [
+    ...(request.done ?? []).map(({ start }) => dayNumber(start.slice(0, 10))),
+    ...placed.map(({ place }) => place.day),
+  ];
   const obstaclesIn = (from: number, to: number) =>
     Array.from({ length: to - from }, (_, i) => from + i)
-      .filter((day) => !placed.some(({ place }) => place.day === day))
+      .filter((day) => !held.includes(day))
       .flatMap((day) => obstacle(request, model, placed, day));
   if (placed.length === 0) {
     return [{ from: request.firstDay, asked: 1, placed: 0, obstacles: obstaclesIn(first, end) }];
@@ -62,7 +66,7 @@ export function shortfalls(
   if (perWeek === undefined) return [];
   const short: Shortfall[] = [];
   for (let monday = 7 * weekOf(first + 6) - 3; monday + 7 <= end; monday += 7) {
-    const count = placed.filter(({ place }) => place.week === weekOf(monday)).length;
+    const count = held.filter((day) => weekOf(day) === weekOf(monday)).length;
     if (count >= perWeek) continue;
     short.push({
       from: dateOfDay(monday),
@@ -85,7 +89,7 @@ function obstacle(
     if (place.day < day) label = after(label, model, session, place);
   }
   const due = dueSessions(label, model);
-  const session = request.sessions[due[0] ?? 0]?.id ?? '';
+  const session = (request.sessions[due[0] as number] as RotaSession).id;
   const starts = model.starts.filter((start) => start.day === day);
   if (starts.length === 0) {
     const reason = hoursOn(request, day).open.length > 0 ? 'too-short' : 'no-hours';
@@ -96,7 +100,7 @@ function obstacle(
   );
   const reason = NEAREST_FIRST.find((name) => reasons.includes(name));
   if (reason === undefined) return [];
-  const readyAt = Math.min(...due.map((candidate) => label.ready[candidate] ?? 0));
+  const readyAt = Math.min(...due.map((candidate) => label.ready[candidate] as number));
   return [
     {
       date: dateOfDay(day),

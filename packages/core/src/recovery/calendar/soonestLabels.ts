@@ -1,6 +1,7 @@
 import type { CalendarModel } from './CalendarModel.ts';
 import type { Label } from './Label.ts';
 import { dueSessions, hindrance, place } from './place.ts';
+import type { Start } from './Start.ts';
 
 /**
  * The ways to place one more session that can matter for how many fit: each due session where it
@@ -16,12 +17,10 @@ export function soonestLabels(label: Label, model: CalendarModel): readonly Labe
   const seen = new Set<string>();
   const forms = 2 * due.length;
   for (let index = label.start + 1; index < starts.length; index += 1) {
-    const start = starts[index];
-    if (start === undefined || start.at <= label.at || start.day <= label.day) continue;
+    const start = starts[index] as Start;
     const isForced = start.forced !== undefined;
     if (!isForced && seen.size === forms) continue;
     for (const session of isForced ? [start.forced as number] : due) {
-      if (start.at < (label.ready[session] ?? 0)) continue;
       const form = `${session}|${start.light}`;
       if (!isForced && seen.has(form)) continue;
       if (hindrance(label, model, session, start)) continue;

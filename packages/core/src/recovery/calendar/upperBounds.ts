@@ -1,5 +1,6 @@
 import type { CalendarModel } from './CalendarModel.ts';
 import type { Label } from './Label.ts';
+import type { Start } from './Start.ts';
 
 /**
  * A number of sessions that surely cannot be exceeded after a label, from three simplified
@@ -10,7 +11,9 @@ export function upperBounds(model: CalendarModel): (label: Label) => number {
   const { starts, forms, perWeek } = model;
   const pauses = forms.flatMap((pair) => pair.map(({ holdsBack }) => holdsBack));
   const between = Math.min(...pauses.flat());
-  const same = Math.min(...forms.flatMap((pair, s) => pair.map((form) => form.holdsBack[s] ?? 0)));
+  const same = Math.min(
+    ...forms.flatMap((pair, s) => pair.map((form) => form.holdsBack[s] as number)),
+  );
   const anyTwo = chainLengths(model, between);
   const itself = chainLengths(model, same);
   const freeDays = new Map<number, number[]>();
@@ -24,18 +27,18 @@ export function upperBounds(model: CalendarModel): (label: Label) => number {
   let room = 0;
   for (const week of weeks) {
     fromWeek.set(week, room);
-    room += Math.min(perWeek, freeDays.get(week)?.length ?? 0);
+    room += Math.min(perWeek, (freeDays.get(week) as number[]).length);
   }
   const nextDay = starts.map(({ day }) => starts.findIndex((other) => other.day > day));
   return (label) => {
-    const daysLeft = (freeDays.get(label.week) ?? []).filter((day) => day > label.day).length;
+    const daysLeft = (freeDays.get(label.week) as number[]).filter((day) => day > label.day).length;
     const thisWeek = Math.min(daysLeft, perWeek - label.inWeek);
-    const next = nextDay[label.start] ?? -1;
-    const ofEach = next < 0 ? 0 : 1 + (itself[next] ?? 0);
+    const next = nextDay[label.start] as number;
+    const ofEach = next < 0 ? 0 : 1 + (itself[next] as number);
     return Math.min(
-      anyTwo[label.start] ?? 0,
+      anyTwo[label.start] as number,
       forms.length * ofEach,
-      thisWeek + (fromWeek.get(label.week) ?? 0),
+      thisWeek + (fromWeek.get(label.week) as number),
     );
   };
 }
@@ -44,14 +47,14 @@ export function upperBounds(model: CalendarModel): (label: Label) => number {
 function chainLengths({ starts }: CalendarModel, pause: number): readonly number[] {
   const lengths: number[] = new Array(starts.length).fill(0);
   for (let index = starts.length - 1; index >= 0; index -= 1) {
-    const { at, day } = starts[index] as { at: number; day: number };
+    const { at, day } = starts[index] as Start;
     let next = index + 1;
-    while (next < starts.length && !isAfter(starts[next], at + pause, day)) next += 1;
-    lengths[index] = next < starts.length ? 1 + (lengths[next] ?? 0) : 0;
+    while (next < starts.length && !isAfter(starts[next] as Start, at + pause, day)) next += 1;
+    lengths[index] = next < starts.length ? 1 + (lengths[next] as number) : 0;
   }
   return lengths;
 }
 
-function isAfter(start: { at: number; day: number } | undefined, at: number, day: number): boolean {
-  return start !== undefined && start.at >= at && start.day > day;
+function isAfter(start: Start, at: number, day: number): boolean {
+  return start.at >= at && start.day > day;
 }
