@@ -13,8 +13,8 @@ export default defineConfig({
   test: {
     ...base.test,
     include: [`packages/core/src/${mutatedFolder()}/**/*.test.ts`],
-    // How long code takes says nothing while every line of it asks which mutant is on.
-    exclude: ['**/*Speed.test.ts'],
+    // How long code takes says nothing while every line asks which mutant is on; a general solver is slow.
+    exclude: ['**/*{Speed,Mip}.test.ts'],
     setupFiles: ['tests/setup/seedProperties.ts', 'tests/mutation/fewerCases.ts'],
     // Mutants are switched on while the code runs, so its modules need not be loaded anew.
     isolate: false,
