@@ -41,11 +41,12 @@ export function fixedLoad(
       `${lift.exercise.name} cannot be planned with a load of nothing.`,
     );
   const percent = Math.round((100 * toKg(made.load)) / oneRepMaxKg(posterior, 0.8, 'today').likely);
-  if (intensityCap && percent > 100 * intensityCap.share) {
+  const percentAtMost = Math.round(100 * (intensityCap?.share ?? 1));
+  if (intensityCap && percent > percentAtMost) {
     const words = intensityCap.reasons.map((reason) => reason.words).join(' ');
     return refused(
       'session.load-over-limit',
-      `${given(asked)} is about ${percent} % of today's one-rep max, and at most ${Math.round(100 * intensityCap.share)} % may be used. ${words}`,
+      `${given(asked)} is about ${percent} % of today's one-rep max, and at most ${percentAtMost} % may be used. ${words}`,
     );
   }
   if (maximalSingles.kind !== 'allowed' && work.reps.likely < SINGLE) {

@@ -1,6 +1,6 @@
 import { type Gym, reachableLoads } from '../equipment/index.ts';
 import { loadFromValue } from '../load/index.ts';
-import { dayNumber } from '../recovery/dayNumber.ts';
+import { dateOfDay, dayNumber } from '../recovery/dayNumber.ts';
 import { type PerformedSet, recentSetDays } from '../strength/index.ts';
 import { secondsPerRep } from '../tempo/index.ts';
 import type { Client, ClientSet } from './Client.ts';
@@ -45,7 +45,7 @@ export function liftHistory(lift: Lift, client: Client, gym: Gym, date: string):
   const used = read.filter((one) => one.kind === 'set');
   return {
     sets: used.map((one) => one.set),
-    ...(used.length > 0 && lastDate !== undefined && { lastDate }),
+    ...(used.length > 0 && { lastDate: dateOfDay(Math.max(...used.map(({ set }) => set.day))) }),
     passedOver: read.filter((one) => one.kind === 'passed-over'),
   };
 }

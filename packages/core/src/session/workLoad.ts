@@ -28,11 +28,12 @@ export type WorkLoad =
  */
 export function workLoad(question: WorkLoadQuestion): WorkLoad {
   const { lift, posterior, intensityCap } = question;
+  const { loads } = lift.loads;
   const heaviest = intensityCap * oneRepMaxKg(posterior, 0.8, 'today').likely;
-  const allowed = lift.loads.loads.filter(({ load }) => toKg(load) <= heaviest);
+  const allowed = intensityCap < 1 ? loads.filter(({ load }) => toKg(load) <= heaviest) : loads;
+  const isCapped = allowed.length < loads.length;
   const asked = windowQuestion(question, allowed);
   const answer = loadForWindow({ ...asked, choices: nearChoices(asked) });
-  const isCapped = allowed.length < lift.loads.loads.length && intensityCap < 1;
   if (answer.kind === 'found') return found(answer, isCapped ? allowed.at(-1) : undefined);
   if (answer.kind === 'none-near' && isCapped && answer.lighter) {
     const lighter = answer.all[answer.all.indexOf(answer.lighter) - 1];
