@@ -129,4 +129,19 @@ describe('comeback', () => {
     const old = { load: kg(21), reps: 5 };
     expect(comeback({ old, layoffDays: 200, loads: bar.loads }).kind).toBe('no-load');
   });
+
+  it('asks about no illness where none was named, and is none where nothing can be loaded', () => {
+    const question = { old: { load: kg(100), reps: 5 }, layoffDays: 40 };
+    expect(comeback({ ...question, loads: bar.loads })).toMatchObject({
+      cautions: [],
+      watchFor: [],
+    });
+    const none = { kind: 'none', reason: 'no-pair', message: '' } as const;
+    expect(comeback({ ...question, loads: none }).kind).toBe('no-load');
+  });
+
+  it('has other words for a short break than for a long one', () => {
+    expect(back(14).says).toMatch(/^A break this short/);
+    expect(back(15).says).toMatch(/^Begin well below/);
+  });
 });

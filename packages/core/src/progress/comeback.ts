@@ -116,7 +116,7 @@ const ILLNESS_SIGNS = ['chest-discomfort', 'fainting-or-dizziness', 'breathless-
 
 function atMost(loads: ReachableLoads, target: Load): ReachableLoad | undefined {
   const choice = nearestAtMost(loads, target);
-  return choice.kind === 'none' || choice.chosen.load > target ? undefined : choice.chosen;
+  return choice.kind === 'none' ? undefined : choice.chosen;
 }
 
 function weeksOf(

@@ -26,7 +26,7 @@ function areComparable(a: LiftSession, b: LiftSession): boolean {
   const [one, other] = [topSets(a), topSets(b)];
   if (!haveSameLoad(one, other)) return false;
   const [first, second] = [one.sets[0], other.sets[0]];
-  if (first?.tempo !== undefined && second?.tempo !== undefined && first.tempo !== second.tempo) {
+  if (first.tempo !== undefined && second.tempo !== undefined && first.tempo !== second.tempo) {
     return false;
   }
   const [rest, otherRest] = [shortestRest(one.sets), shortestRest(other.sets)];

@@ -10,6 +10,7 @@ import {
   shareForReps,
   strengthFrom,
 } from '../strength/index.ts';
+import { doseEvidence } from './doseEvidence.ts';
 import { expectedAgainstDone } from './expectedAgainstDone.ts';
 import { barWith, sessionOn } from './gym.testing.ts';
 import { nextLoad } from './nextLoad.ts';
@@ -66,6 +67,7 @@ describe('performedSets', () => {
     const session = sessionOn('2026-03-02', kilos(60), [8, 8], { end, restSeconds: 0 });
     const [one, two, three, four] = performedSets([session, session], { exercise });
     expect(one).not.toHaveProperty('capacity');
+    expect(one).not.toHaveProperty('secondsPerRep');
     expect(three).toEqual(one);
     expect(four).toEqual(two);
     // each of eight repetitions costs the root of the share over kappa
@@ -180,5 +182,13 @@ describe('nextLoad with a posterior', () => {
     if (advice.kind !== 'lower') throw new Error(advice.kind);
     expect(advice.load.load).toBeLessThan(kg(100));
     expect(advice.chance?.inside).toBeGreaterThan(0);
+  });
+});
+
+describe('doseEvidence', () => {
+  it('holds both sides, each finding with a verified source of its own', () => {
+    expect(new Set(doseEvidence.map(({ speaksFor }) => speaksFor)).size).toBe(2);
+    expect(new Set(doseEvidence.map(({ source }) => source.id)).size).toBe(doseEvidence.length);
+    for (const { source } of doseEvidence) expect(source.standing).toBe('verified');
   });
 });

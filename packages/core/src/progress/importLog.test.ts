@@ -4,6 +4,7 @@ import { importLog } from './importLog.ts';
 import type { LogMapping } from './LogMapping.ts';
 import { movedLoad } from './movedLoad.ts';
 import { readLogCsv } from './readLogCsv.ts';
+import { readLogRow } from './readLogRow.ts';
 import { writeLogCsv } from './writeLogCsv.ts';
 
 /** A log as people type it: byte-order mark, semicolons, decimal commas, mixed units, help, sides. */
@@ -205,11 +206,12 @@ describe('importLog', () => {
 
   it('keeps broken rows beside a missing column, in the order of the file', () => {
     const text = 'a,b,c,d\n2026-03-02,"Row,60,8';
-    const { unread } = importLog(text, {
+    const { sets, unread } = importLog(text, {
       ...simple,
       hasHeader: true,
       columns: { ...simple.columns, reps: 9 },
     });
+    expect(sets).toEqual([]);
     expect(unread.map(({ line, problems }) => [line, problems[0]?.code])).toEqual([
       [1, 'progress.no-such-column'],
       [2, 'progress.quote-not-closed'],
@@ -235,7 +237,12 @@ describe('importLog', () => {
     expect(unread).toMatchObject([
       {
         problems: [
-          { code: 'progress.too-many-cells', params: { cells: 6, columns: 4 }, received: row },
+          {
+            code: 'progress.too-many-cells',
+            path: [],
+            params: { cells: 6, columns: 4 },
+            received: row,
+          },
         ],
       },
     ]);
@@ -326,6 +333,65 @@ describe('importLog', () => {
   ])('takes a %s of %s', (field, cell) => {
     const columns = { ...simple.columns, [field]: 4 };
     expect(importLog(`2026-03-02,Row,20,8,${cell}`, { ...simple, columns }).sets).toHaveLength(1);
+  });
+});
+
+describe('what a row leaves open', () => {
+  const columns = { date: 0, exercise: 1, load: 2, reps: 3 };
+  const plain: LogMapping = { columns, unit: 'kg', hasHeader: false, separator: ',' };
+
+  it('is nothing in rows of blanks, and no tempo in a row that is too short for one', () => {
+    const text = '2026-03-02,Row,60,8\n , , , \n2026-03-03,Row,60,8';
+    const { sets, unread } = importLog(text, { ...plain, columns: { ...columns, tempo: 4 } });
+    expect(unread).toEqual([]);
+    expect(sets).toHaveLength(2);
+  });
+
+  it('numbers rows of two sides apart', () => {
+    const text = '2026-03-02,Row,60,8,left\n2026-03-02,Row,60,8,right\n2026-03-02,Row,60,7,left';
+    const { sets } = importLog(text, { ...plain, columns: { ...columns, side: 4 } });
+    expect(sets.map(({ set }) => set)).toEqual([1, 1, 2]);
+  });
+
+  it('gives back the count whose side is not known', () => {
+    const { unread } = importLog('2026-03-02,Row,60,8/10', plain);
+    expect(unread[0]?.problems[0]?.received).toBe('8/10');
+  });
+
+  it('takes commas for separators where no mark divides the header', () => {
+    const all = { date: 0, exercise: 0, load: 0, reps: 0 };
+    const { unread } = importLog('x\n1,2', { columns: all, unit: 'kg' });
+    expect(unread[0]?.problems[0]?.code).toBe('progress.too-many-cells');
+  });
+
+  it('takes kilograms for a load of our own format without a unit', () => {
+    const columnNames =
+      'date,exercise,set,side,load,unit,counts,hands,body,reps,ended,reserve,tempo,rest,tags,equipment,note';
+    const { sets } = readLogCsv(`${columnNames}\n2026-03-02,Row,1,,60,,,,,8,,,,,,,`);
+    expect(sets[0]?.load).toEqual({ value: 60, unit: 'kg' });
+  });
+
+  it('is left out of a set, and asked for where it has to be known', () => {
+    const read = readLogRow({ date: '2026-03-02', exercise: 'Row', load: '60', reps: '8' }, plain);
+    expect(read).toStrictEqual({
+      ok: true,
+      value: [
+        {
+          date: '2026-03-02',
+          exercise: 'Row',
+          load: { value: 60, unit: 'kg' },
+          counts: 'total',
+          reps: 8,
+        },
+      ],
+    });
+    const nothing = readLogRow({}, plain);
+    expect(nothing.ok ? [] : nothing.problems).toMatchObject([
+      { code: 'progress.not-a-date', received: '' },
+      { code: 'progress.no-exercise', received: '' },
+      { code: 'load.empty' },
+      { code: 'progress.not-reps', received: '' },
+    ]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { reachableLoads, type SelectorStack } from '../equipment/index.ts';
 import { kg, toKg } from '../load/index.ts';
-import { rackOf, stack } from './gym.testing.ts';
+import { barWith, rackOf, stack } from './gym.testing.ts';
 import type { LoggedSet } from './LoggedSet.ts';
 import { movedLoad } from './movedLoad.ts';
 
@@ -83,5 +83,10 @@ describe('movedLoad', () => {
     );
     const added = { counts: 'added', load: kilos(10), bodyWeight: kilos(75) } as const;
     expect(of(added, { machine })).toEqual([85, 85]);
+  });
+
+  it('takes a total that the bar cannot make as it was written', () => {
+    const { loads } = barWith(20, 10);
+    expect(of({ counts: 'total', load: kilos(21) }, { machine: loads })).toEqual([21, 21]);
   });
 });

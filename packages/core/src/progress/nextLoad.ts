@@ -1,5 +1,5 @@
 import { requireNumber } from '../basis/index.ts';
-import { type LoadChoice, nearestAtMost, type ReachableLoads } from '../equipment/index.ts';
+import { type LoadChoice, type LoadList, nearestAtMost } from '../equipment/index.ts';
 import { dayNumber } from '../recovery/index.ts';
 import { stopRules } from '../safety/index.ts';
 import { comeback } from './comeback.ts';
@@ -70,9 +70,11 @@ export function nextLoad(question: NextLoadQuestion): LoadAdvice {
       comeback: comeback({ old, layoffDays, loads, ...(curve ? { curve } : {}) }),
     };
   }
+  if (loads.kind === 'none') return { kind: 'no-loads', why: loads };
   const choice = asLastTime(loads, top);
   if (choice.kind === 'none') return { kind: 'no-loads', why: choice };
-  const context: AdviceContext = { question, rules, sessions, last, here: choice.chosen };
+  const here = choice.chosen;
+  const context: AdviceContext = { question, rules, sessions, last, list: loads, here };
   const atTop = sessionsAtTop(sessions, top, window.maxReps);
   if (atTop >= rules.sessionsAtTop || top.fewest >= window.maxReps + rules.repsOverTop) {
     return raiseLoad(context);
@@ -90,9 +92,9 @@ export function nextLoad(question: NextLoadQuestion): LoadAdvice {
 }
 
 /** The load of last time: the same number where it can be made, otherwise what is just below it. */
-function asLastTime(loads: ReachableLoads, { load, shown }: TopSets): LoadChoice {
-  const same = loads.kind === 'loads' && loads.loads.find((one) => one.shown === shown);
-  return same ? { kind: 'exact', chosen: same } : nearestAtMost(loads, load);
+function asLastTime(list: LoadList, { load, shown }: TopSets): LoadChoice {
+  const same = list.loads.find((one) => one.shown === shown);
+  return nearestAtMost(list, same?.load ?? load);
 }
 
 function sessionsAtTop(sessions: readonly LiftSession[], last: TopSets, maxReps: number): number {

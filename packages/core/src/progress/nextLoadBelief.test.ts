@@ -46,12 +46,12 @@ describe('the step with a posterior', () => {
   };
 
   it('goes to the load that most likely ends inside the window', () => {
-    const posterior = belief(22);
+    const posterior = belief(15);
     const advice = nextLoad({ ...question, posterior });
     const best = [51, 52, 53, 54, 55].reduce((a, b) =>
       chances(posterior, b).inside > chances(posterior, a).inside ? b : a,
     );
-    expect(best).toBeGreaterThan(51);
+    expect(best).toBe(53);
     expect(loadOf(advice)).toBe(best);
     if (advice.kind !== 'raise') throw new Error(advice.kind);
     for (const part of ['before', 'inside', 'beyond'] as const) {
@@ -125,6 +125,13 @@ describe('the step with a posterior', () => {
     const at = (tooHeavyChance: number) => nextLoad({ ...missed, rules: { tooHeavyChance } }).kind;
     expect(at(before - 1e-9)).toBe('lower');
     expect(at(before + 1e-9)).toBe('repeat');
+    // of loads on both sides of the best one the best
+    const around = nextLoad({ ...missed, ...rackOf('kg', 80, 85, 90, 95, 100) });
+    expect(loadOf(around)).toBe(90);
+    // from exactly the chance on that the rule holds
+    const kept = nextLoad({ ...missed, rules: { tooHeavyChance: 1.1 } });
+    if (kept.kind !== 'repeat') throw new Error(kept.kind);
+    expect(at(kept.chance?.before ?? 0)).toBe('lower');
     // with nothing lighter there is nothing to go down to
     expect(nextLoad({ ...missed, ...rackOf('kg', 100, 110) })).toMatchObject({
       kind: 'repeat',

@@ -129,7 +129,7 @@ describe('the step up', () => {
     expect(loadOf(raised([50, 50.5, 51, 52, 55]))).toBe(51);
     expect(loadOf(raised([50, 50.5, 55]))).toBe(55);
     // only steps under 2 percent: the largest of them
-    expect(loadOf(raised([50, 50.25, 50.5, 56]))).toBe(50.5);
+    expect(loadOf(raised([50, 50.25, 50.5, 50.75, 56]))).toBe(50.75);
     expect(raised([50, 55.5]).kind).toBe('reps-first');
     const rules = { stepPercent: { smallest: 1, largest: 12 } };
     expect(loadOf(raised([50, 50.5, 51], { rules }))).toBe(50.5);
@@ -200,5 +200,18 @@ describe('the way back after a stall', () => {
   it('is one that the gym can make, or none', () => {
     const heavy = rackOf('kg', 100);
     expect(nextLoad({ ...question, ...heavy, rules: { resetPercent: 0 } }).kind).toBe('reset');
+    expect(nextLoad({ ...question, ...heavy })).toMatchObject({
+      kind: 'no-loads',
+      why: { kind: 'none' },
+    });
+  });
+
+  it('is not taken before the target was missed often enough since it was met', () => {
+    const met = sessionOn('2026-03-02', kilos(100), [5, 5, 5]);
+    const sessions = [met, ...poor.slice(1)];
+    expect(nextLoad({ ...question, sessions })).toMatchObject({
+      kind: 'repeat',
+      because: 'missed',
+    });
   });
 });

@@ -97,6 +97,7 @@ describe('repsWithOtherLoad on a curve solved by hand', () => {
     expect(reps.high).toBeCloseTo(at(40 * spread), 9);
     expect(reps.level).toBe(0.8);
     expect(other(37.6).reps.likely).toBe(0);
+    expect(other(80).reps.likely).toBe(0);
     expect(repsWithOtherLoad({ load: kg(30), reps: 1 }, kg(30), curve).reps.likely).toBe(1);
   });
 

@@ -91,6 +91,7 @@ describe('lightWeek', () => {
     const week = lightWeek({ sets: 5, load: kg(100), reps: 8, loads: bar.loads });
     // 15 % off 100 kg are 85 kg, which the bar makes
     expect(week).toMatchObject({ sets: 3, setsShare: 0.6, percent: 15, reps: 8, repsInReserve: 3 });
+    expect(week.kind === 'light-week' && week.says).toMatch(/^3 of 5 sets/);
     const more = lightWeek({ sets: 4, load: kg(100), reps: 8, loads: bar.loads, percent: 24 });
     // 76 kg: 75 is nearer than 77.5
     expect(more.kind === 'light-week' && toKg(more.load.load)).toBe(75);

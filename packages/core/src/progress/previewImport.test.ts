@@ -24,7 +24,7 @@ describe('previewImport', () => {
 
   it('leaves two columns of counts to the person', () => {
     const preview = previewImport('d,e,a,b\n2026-03-02,Row,60,8\n2026-03-03,Row,60,9');
-    expect(preview.suggestion).toEqual({ date: 0, exercise: 1 });
+    expect(preview.suggestion).toStrictEqual({ date: 0, exercise: 1 });
     expect(preview.questions).toEqual(['columns']);
   });
 
@@ -36,6 +36,7 @@ describe('previewImport', () => {
     previewImport(`x;y\n${cells.map((cell) => `${cell};`).join('\n')}`, ';').columns[0]?.looksLike;
 
   it('takes a column for what four in five of its cells could be', () => {
+    expect(looks('13.3.2026')).toBe('date');
     expect(looks('2.3.2026', '3.3.26', '2026-03-04', '12/31/2026', 'later')).toBe('date');
     expect(looks('2.3.2026', '3.3.26', '2026-03-04', 'later')).toBe('text');
     expect(looks('8', '9', '10', '8/10', '8.5')).toBe('count');
@@ -70,7 +71,8 @@ describe('previewImport', () => {
     expect(preview.suggestion).toEqual({ date: 0, exercise: 2, load: 3, reps: 4 });
     expect(preview.questions).toEqual([]);
     const both = previewImport('d;a;b;l;r\n2026-03-02;x;y;60 kg;8\n2026-03-02;x;y;60 kg;8');
-    expect(both.suggestion).toEqual({ date: 0, load: 3, reps: 4 });
+    expect(both.suggestion).toStrictEqual({ date: 0, load: 3, reps: 4 });
+    expect(previewImport('a;b\n;').suggestion).toStrictEqual({});
     expect(both.questions).toEqual(['columns']);
   });
 
@@ -81,6 +83,9 @@ describe('previewImport', () => {
     expect(questions('2.3.26', '3.3.26')).toEqual(['date-order', 'short-years']);
     expect(questions('02/03/26')).toEqual(['date-order', 'short-years']);
     expect(questions('2026-03-02')).toEqual([]);
+    expect(questions('2. 3. 26')).toEqual(['date-order', 'short-years']);
+    expect(questions('2.3. 26')).toEqual(['date-order', 'short-years']);
+    expect(questions('2. 3.26')).toEqual(['date-order', 'short-years']);
     expect(questions('26-03-02')).toEqual(['date-order', 'short-years']);
   });
 
@@ -101,6 +106,8 @@ describe('previewImport', () => {
     expect(preview).toMatchObject({ separator: ',', rows: 0 });
     expect(preview.columns.map(({ header }) => header)).toEqual(['a', 'b;c']);
     expect(preview.broken).toMatchObject([{ line: 2, reason: 'quote-not-closed' }]);
-    expect(previewImport('loads\n60.5\n70').columns).toHaveLength(1);
+    const single = previewImport('loads\n60.5\n70');
+    expect(single.separator).toBe(',');
+    expect(single.columns).toHaveLength(1);
   });
 });

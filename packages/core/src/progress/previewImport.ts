@@ -89,11 +89,7 @@ function columnPreview(header: string, column: number, rows: readonly TableRow[]
 }
 
 function isDate(cell: string): boolean {
-  return readDate(cell, { dateOrder: 'day-first', shortYearsFrom: 2000 }).ok || isOtherDate(cell);
-}
-
-function isOtherDate(cell: string): boolean {
-  return (['month-first', 'year-first'] as const).some(
+  return (['day-first', 'month-first', 'year-first'] as const).some(
     (dateOrder) => readDate(cell, { dateOrder, shortYearsFrom: 2000 }).ok,
   );
 }
@@ -132,15 +128,13 @@ function questionsOf(
 ): readonly ImportQuestion[] {
   const dates = typeof date === 'number' ? cellsOf(date, rows) : [];
   const loads = typeof load === 'number' ? cellsOf(load, rows) : [];
-  const codes = new Set(
-    dates.flatMap((cell) => {
-      const read = readDate(cell, {});
-      return read.ok ? [] : read.problems.map(({ code }) => code);
-    }),
-  );
+  const asksForOrder = (cell: string) => {
+    const read = readDate(cell, {});
+    return !read.ok && read.problems.some(({ code }) => code === 'progress.date-order');
+  };
   const isShort = (cell: string) => /^\d{1,2}\D+\d{1,2}\D+\d{2}$/.test(cell);
   return [
-    ...(codes.has('progress.date-order') ? (['date-order'] as const) : []),
+    ...(dates.some(asksForOrder) ? (['date-order'] as const) : []),
     ...(dates.some(isShort) ? (['short-years'] as const) : []),
     ...(loads.some((cell) => !/(?:kg|kilo|lb|pound|#)/i.test(cell)) ? (['unit'] as const) : []),
     ...([date, exercise, load, reps].includes(undefined) ? (['columns'] as const) : []),

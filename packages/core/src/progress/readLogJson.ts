@@ -26,10 +26,10 @@ export function readLogJson(text: string): ImportedLog {
   const unread: UnreadRow[] = [];
   for (const [index, entry] of file.sets.entries()) {
     const outcome = readEntry(entry);
-    const [set] = outcome.ok ? outcome.value : [];
+    const set = outcome.ok ? outcome.value[0] : undefined;
     if (set?.set === undefined) {
       const problems = outcome.ok ? [NO_NUMBER] : outcome.problems;
-      unread.push({ line: index + 1, text: JSON.stringify(entry) ?? '', problems });
+      unread.push({ line: index + 1, text: JSON.stringify(entry), problems });
     } else {
       sets.push({ ...set, set: set.set });
     }

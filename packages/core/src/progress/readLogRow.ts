@@ -34,7 +34,8 @@ export function readLogRow(
   const date = take(readDate(cells.date ?? '', mapping));
   const name = take(readName(cells.exercise ?? ''));
   const loads = take(readLoads(cells, mapping));
-  const reps = take(readRepsCell(cells.reps ?? ''));
+  const counted = cells.reps ?? '';
+  const reps = take(readRepsCell(counted));
   const set = number('set', 1, 1000);
   const hands = number('hands', 1, 2);
   const restSeconds = number('rest', 0, 86_400);
@@ -47,7 +48,7 @@ export function readLogRow(
       ? read
       : bad(...read.problems.map((problem) => ({ ...problem, path: ['tempo'] })));
   });
-  const sides = loads && reps ? take(matchSides(loads, reps, side, cells.reps ?? '')) : undefined;
+  const sides = loads && reps ? take(matchSides(loads, reps, side, counted)) : undefined;
   if (problems.length > 0 || date === undefined || name === undefined || sides === undefined) {
     return bad(...problems);
   }

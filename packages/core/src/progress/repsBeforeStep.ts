@@ -51,9 +51,8 @@ export function repsBeforeStep(
   };
   const spread = Math.exp(NINE_IN_TEN * curve.kappaLogSd);
   const likely = at(curve.kappa);
-  const [low, high] = [at(curve.kappa / spread), at(curve.kappa * spread)].sort((a, b) => a - b);
   return {
-    reps: { low: low ?? likely, likely, high: high ?? likely, level: 0.8 },
+    reps: { low: at(curve.kappa / spread), likely, high: at(curve.kappa * spread), level: 0.8 },
     aim: Math.round(likely),
     beyondCounting: likely > MOST_COUNTED,
   };

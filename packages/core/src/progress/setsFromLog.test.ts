@@ -141,4 +141,10 @@ describe('setsFromLog', () => {
     expect(setsFromLog([{ ...set, exercise }])).toHaveLength(isOne ? 1 : 0);
     expect(setsFromLog([{ ...set, equipment: exercise }])).toHaveLength(isOne ? 1 : 0);
   });
+
+  it('takes the one that stands first of two that are level', () => {
+    const left = { ...set, side: 'left', end: { kind: 'failure' } } as const;
+    const right = { ...set, side: 'right' } as const;
+    expect(setsFromLog([left, right])[0]?.end).toEqual({ kind: 'failure' });
+  });
 });

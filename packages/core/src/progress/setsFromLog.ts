@@ -49,8 +49,8 @@ export interface KnownSet {
  */
 export function setsFromLog(log: readonly LoggedSet[]): readonly KnownSet[] {
   const usable = log.flatMap((set) => {
-    const { exercise, equipment, tags = [] } = set;
-    const isAside = tags.some((tag) => setAsideTags.includes(tag));
+    const { exercise, equipment, tags } = set;
+    const isAside = tags?.some((tag) => setAsideTags.includes(tag));
     if (equipment === undefined || isAside || !isId(exercise) || !isId(equipment)) return [];
     return [{ ...set, equipment }];
   });
@@ -65,7 +65,7 @@ export function setsFromLog(log: readonly LoggedSet[]): readonly KnownSet[] {
   return [...firsts.values()]
     .filter((set) => (lastDays.get(liftOf(set)) ?? 0) - dayNumber(set.date) <= recentSetDays)
     .map(knownSet)
-    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+    .sort((a, b) => dayNumber(a.date) - dayNumber(b.date));
 }
 
 type Usable = LoggedSet & { readonly equipment: string };
@@ -77,8 +77,7 @@ function liftOf({ exercise, equipment }: Usable): string {
 
 /** The earlier of two sets of a day, or the weaker side of one set. */
 function firstOf(a: Usable, b: Usable): Usable {
-  if (a.set !== b.set) return a.set < b.set ? a : b;
-  return a.reps < b.reps ? a : b;
+  return (a.set - b.set || a.reps - b.reps) < 0 ? a : b;
 }
 
 function knownSet(set: Usable): KnownSet {

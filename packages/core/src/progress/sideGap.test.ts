@@ -64,6 +64,7 @@ describe('sideGap', () => {
       return gap.kind === 'gap' && gap.standing;
     };
     expect(standing(2, 3, 4)).toBe('growing');
+    expect(standing(1, 2, 4)).toBe('growing');
     expect(standing(2, 4)).toBe('ordinary');
     expect(standing(2, 2, 4)).toBe('ordinary');
     expect(standing(3, 2, 5)).toBe('ordinary');

@@ -8,7 +8,7 @@ export interface StallCausesQuestion {
   /** The sessions of the exercise, oldest first, those before the stall included. */
   readonly sessions: readonly LiftSession[];
   /** Hours that the slowest muscle of the exercise asks for between sessions, if it was worked out. */
-  readonly hoursNeeded?: number;
+  readonly hoursNeeded?: number | undefined;
 }
 
 /**

@@ -57,7 +57,8 @@ describe('strengthTrend', () => {
     const mixed = (day: number) => {
       const [heavy, light] = [sessionOn(date(day), kilos(60), [8, 4]), kg(50)];
       const back = { load: light, shown: light, reps: 20 };
-      return { ...heavy, sets: [...heavy.sets, back] as [SessionSet, ...SessionSet[]] };
+      const last = { ...back, reps: 5 };
+      return { ...heavy, sets: [...heavy.sets, back, last] as [SessionSet, ...SessionSet[]] };
     };
     const sessions = [0, 3, 6].map(mixed);
     const measured = (by?: 'best-set' | 'mean-of-top-sets') => {
@@ -110,6 +111,7 @@ describe('strengthTrend', () => {
   it('needs three sessions and two days', () => {
     const on = (day: number) => sessionOn(date(day), kilos(60), [8]);
     expect(strengthTrend([on(0), on(1), on(1)]).kind).toBe('trend');
+    expect(strengthTrend([on(0), on(0), on(1)]).kind).toBe('trend');
     expect(strengthTrend([on(0), on(9)]).kind).toBe('too-few-sessions');
   });
 
@@ -119,6 +121,8 @@ describe('strengthTrend', () => {
     if (trend.kind !== 'trend') throw new Error(trend.kind);
     expect(trend.percentPerWeek.likely).toBeLessThan(0);
     expect(trend.chanceRising).toBeLessThan(0.2);
+    const [first, , , last] = trend.line.map(({ fitted }) => fitted.likely);
+    expect(Math.log((last ?? 0) / (first ?? 1))).toBeCloseTo(21 * trend.slope.mean, 12);
     expect(chanceOfRate(trend, 0)).toBeCloseTo(trend.chanceRising, 12);
     // half way is the rate that is likely
     expect(chanceOfRate(trend, trend.percentPerWeek.likely)).toBeCloseTo(0.5, 6);

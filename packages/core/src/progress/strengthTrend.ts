@@ -1,4 +1,5 @@
 import { type Band, normalBelow, normalQuantile, requireNumber } from '../basis/index.ts';
+import { dateOfDay } from '../recovery/dayNumber.ts';
 import { evidenceModel, generalCurve, type RepCurve } from '../strength/index.ts';
 import type { LiftSession } from './LiftSession.ts';
 import { fitLine, type TrendPoint } from './review/fitLine.ts';
@@ -80,11 +81,11 @@ export function strengthTrend(
     kind: 'trend',
     sessions: sessions.length,
     percentPerWeek: band(fit.slope, fit.slopeSd, asPercentPerWeek),
-    line: points.map(({ day, y }, index) => {
+    line: points.map(({ day, y }) => {
       const from = day - fit.centre;
       const sd = Math.hypot(fit.levelSd, fit.slopeSd * from);
       return {
-        date: sessions[index]?.date ?? '',
+        date: dateOfDay(day),
         measured: Math.exp(y),
         fitted: band(fit.level + fit.slope * from, sd, Math.exp),
       };

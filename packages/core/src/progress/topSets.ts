@@ -7,7 +7,8 @@ export interface TopSets {
   readonly load: Load;
   /** What was read off or counted up. */
   readonly shown: Load;
-  readonly sets: readonly SessionSet[];
+  /** Never empty. */
+  readonly sets: readonly [SessionSet, ...SessionSet[]];
   /** Repetitions of the set with the fewest. */
   readonly fewest: number;
 }
@@ -15,7 +16,7 @@ export interface TopSets {
 /** The sets of a session at its heaviest load; lighter sets led up to them or followed. */
 export function topSets({ sets }: LiftSession): TopSets {
   const { load, shown } = sets.reduce((top, set) => (set.load > top.load ? set : top));
-  const top = sets.filter((set) => set.shown === shown);
+  const top = sets.filter((set) => set.shown === shown) as [SessionSet, ...SessionSet[]];
   return { load, shown, sets: top, fewest: Math.min(...top.map(({ reps }) => reps)) };
 }
 

@@ -31,6 +31,7 @@ describe('trainedSessions', () => {
     const [row, hinge] = sessions[1]?.work ?? [];
     // from 5 January to 16 March 2026: 26 + 28 + 16 days
     expect(row?.likeSessionsDaysAgo).toEqual([70]);
+    expect(trainedSessions([set('2026-01-05', 'cable-row')], exercises).unknown).toEqual([]);
     expect(hinge?.likeSessionsDaysAgo).toEqual([]);
   });
 

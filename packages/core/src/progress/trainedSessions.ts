@@ -52,15 +52,17 @@ export function trainedSessions(
 ): TrainedSessions {
   const known = new Map(exercises.map((exercise) => [exercise.id, exercise]));
   const unknown = new Set(log.map(({ exercise }) => exercise).filter((name) => !known.has(name)));
-  const sets = onePerSide(log.filter(({ exercise }) => known.has(exercise)));
-  const dates = [...new Set(sets.map(({ date }) => date))].sort();
+  const sets = onePerSide(log).flatMap((set) => {
+    const exercise = known.get(set.exercise);
+    return exercise ? [{ set, exercise }] : [];
+  });
+  const dates = [...new Set(sets.map(({ set }) => set.date))].sort();
   const movements = new Map<string, number[]>();
   const first = dates[0] === undefined ? 0 : dayNumber(dates[0]);
   const sessions = dates.map((date) => {
     const day = dayNumber(date);
-    const onDate = sets.filter((set) => set.date === date);
-    const work = onDate.map((set): TrainedSets => {
-      const exercise = known.get(set.exercise) as TrainedExercise;
+    const onDate = sets.filter(({ set }) => set.date === date);
+    const work = onDate.map(({ set, exercise }): TrainedSets => {
       const ago = (movements.get(exercise.movement) ?? [])
         .map((earlier) => day - earlier)
         .filter((days) => days <= LIKE_WORK_DAYS);
@@ -71,7 +73,7 @@ export function trainedSessions(
         ...(day - first >= KNOWN_AFTER_DAYS ? { likeSessionsDaysAgo: ago } : {}),
       };
     });
-    for (const movement of new Set(onDate.map((set) => known.get(set.exercise)?.movement ?? ''))) {
+    for (const movement of new Set(onDate.map(({ exercise }) => exercise.movement))) {
       movements.set(movement, [...(movements.get(movement) ?? []), day]);
     }
     return { date, work };

@@ -3,6 +3,7 @@ import { client, gym, intentOf, pulldown, pulldownSets } from './boathouse.testi
 import type { Client, ClientSet } from './Client.ts';
 import type { SessionIntent } from './Intent.ts';
 import { planSession } from './planSession.ts';
+import { readyAfter } from './readyAfter.ts';
 
 const [known] = pulldownSets as readonly [ClientSet];
 /** Six weekly sessions of pulldowns, so that they are nothing new. */
@@ -80,5 +81,48 @@ describe('the next session', () => {
 
   it('is none where nothing is done', () => {
     expect(session(intentOf({ ...pulldown, equipment: 'nowhere' })).next).toBeUndefined();
+  });
+
+  it('has other words for a day before the likely one than for one before the earliest', () => {
+    // sets of 43 hours: the earliest day is the 16th or 17th, the likely one the 17th
+    const many = intentOf({ ...pulldown, sets: 8 });
+    const { earliest, likely } = nextOf(many);
+    expect(earliest.date < likely.date).toBe(true);
+    const notes = (nextDate: string) => nextOf({ ...many, overrules: { nextDate } }).notes;
+    const [between, before] = [notes(earliest.date), notes('2027-03-16')];
+    expect(between).toHaveLength(1);
+    expect(before).toHaveLength(1);
+    expect(earliest.date > '2027-03-16' ? between[0] : '').not.toBe(before[0]);
+    expect(notes(likely.date)).toEqual([]);
+  });
+
+  it('counts a lift that is looked for by all of its trial sets, with what is left in them', () => {
+    const curl = { ...pulldown, exercise: 'dumbbell-curl', equipment: 'dumbbells' };
+    const plan = session(intentOf(curl));
+    const [lift] = plan.lifts;
+    if (lift?.kind !== 'finding') throw new Error(lift?.kind);
+    const ready = readyAfter(
+      [{ exercise: lift.lift.exercise, sets: lift.mostTries, repsInReserve: lift.stopWithLeft }],
+      familiar,
+      '2027-03-15',
+    );
+    expect(plan.next).toMatchObject({ ...ready });
+  });
+
+  it('counts a last set past failure by its stages, and the others as they end', () => {
+    const chain = { stages: [{ kind: 'hold', at: 'middle', maxSeconds: 20 } as const] };
+    const plan = session(intentOf({ ...pulldown, sets: 3, chain }));
+    const [lift] = plan.lifts;
+    if (lift?.kind !== 'planned') throw new Error(lift?.kind);
+    const { exercise } = lift.lift;
+    const ready = readyAfter(
+      [
+        { exercise, sets: 2, repsInReserve: 0 },
+        { exercise, sets: 1, stagesPastFailure: 1 },
+      ],
+      familiar,
+      '2027-03-15',
+    );
+    expect(plan.next).toMatchObject({ ...ready });
   });
 });

@@ -36,4 +36,32 @@ describe('readyAfter', () => {
   it('is nothing where nothing was done', () => {
     expect(readyAfter([], client, '2027-03-17')).toBeUndefined();
   });
+
+  it('says earliest, likely and cautious, by the last muscle to be ready', () => {
+    const ready = readyAfter([{ exercise, sets: 2 }], nothingKnown, '2027-03-17');
+    if (!ready) throw new Error('no work');
+    const { earliest, likely: middle, cautious, muscles } = ready;
+    expect(earliest.hours).toBeLessThan(middle.hours);
+    expect(middle.hours).toBeLessThan(cautious.hours);
+    for (const time of ['earliest', 'likely', 'cautious'] as const) {
+      const hours = muscles.map(({ readyIn }) => readyIn[time]);
+      expect(ready[time].hours).toBe(Math.max(...hours));
+      const days = Math.ceil(ready[time].hours / 24);
+      expect(ready[time].date).toBe(`2027-03-${17 + days}`);
+    }
+    expect(muscles.map(({ muscle }) => muscle).sort()).toEqual(['rectus-femoris', 'vasti']);
+  });
+
+  it('goes by experience and reports', () => {
+    const hours = (change: object) =>
+      readyAfter([{ exercise, sets: 2 }], { ...nothingKnown, ...change }, '2027-03-17')?.likely
+        .hours;
+    const [fresh, some, experienced] = (['new', 'some', 'experienced'] as const).map((experience) =>
+      hours({ experience }),
+    );
+    expect(fresh).toBeGreaterThan(some ?? 0);
+    expect(some).toBeGreaterThan(experienced ?? 0);
+    // a tenth longer for a short night
+    expect(hours({ reports: { shortNights: 1 } })).toBeCloseTo(1.1 * (some ?? 0), 6);
+  });
 });

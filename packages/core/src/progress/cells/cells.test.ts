@@ -157,14 +157,14 @@ describe('matchSides', () => {
       { ...left, reps: 8 },
       { ...right, reps: 10 },
     ]);
-    expect(answer(matchSides([load], one, undefined, '8'))).toEqual([{ ...load, reps: 8 }]);
+    expect(answer(matchSides([load], one, undefined, '8'))).toStrictEqual([{ ...load, reps: 8 }]);
     expect(answer(matchSides([load], one, 'right', '8'))).toEqual([{ ...right, reps: 8 }]);
   });
 
   it.each([
     [[load], two],
     [[left, right], one],
-  ])('never guesses what belongs to which side', (loads, reps) => {
+  ] as const)('never guesses what belongs to which side', (loads, reps) => {
     expect(answer(matchSides(loads, reps, undefined, 'cell'))).toMatchObject([
       { code: 'progress.sides-unclear', path: ['reps'], received: 'cell' },
     ]);

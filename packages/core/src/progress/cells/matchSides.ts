@@ -1,5 +1,5 @@
 import { bad, good, type Outcome } from '../../basis/index.ts';
-import type { LoadRead } from './readLoadCell.ts';
+import type { LoadRead, LoadsRead } from './readLoadCell.ts';
 import type { RepsRead } from './readRepsCell.ts';
 
 /** What one side did. */
@@ -7,13 +7,11 @@ export type OneSide = LoadRead & { readonly reps: number };
 
 /** One set for each side that was written; what belongs to which side is never guessed. */
 export function matchSides(
-  loads: readonly LoadRead[],
+  [first, second]: LoadsRead,
   reps: RepsRead,
   side: 'left' | 'right' | undefined,
   received: string,
 ): Outcome<readonly OneSide[]> {
-  const [first, second] = loads;
-  if (first === undefined) return good([]);
   if (second === undefined && reps.kind === 'one') {
     return good([{ ...first, ...(side === undefined ? {} : { side }), reps: reps.reps }]);
   }

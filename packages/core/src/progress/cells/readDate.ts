@@ -48,8 +48,8 @@ export function readDate(
 
 function checked(cell: string, year: number, month: number, day: number): Outcome<string> {
   const date = dateOfDay(Date.UTC(year, month - 1, day) / 86_400_000);
-  const written = [year, month, day].map((part) => String(part).padStart(2, '0')).join('-');
-  return date === written.padStart(10, '0')
+  const [sameYear, sameMonth, sameDay] = date.split('-').map(Number);
+  return sameYear === year && sameMonth === month && sameDay === day
     ? good(date)
     : problem('no-such-date', 'There is no such date: check day and month, and their order.', cell);
 }

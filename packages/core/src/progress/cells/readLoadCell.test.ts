@@ -14,6 +14,7 @@ describe('readLoadCell', () => {
     ['2x22.5', 'total', [{ load: kilos(22.5), counts: 'each-hand', hands: 2 }]],
     ['1 × 22.5 kg', 'total', [{ load: kilos(22.5), counts: 'each-hand', hands: 1 }]],
     ['2 * 50 lb', 'total', [{ load: { value: 50, unit: 'lb' }, counts: 'each-hand', hands: 2 }]],
+    ['0', 'total', [{ load: kilos(0), counts: 'total' }]],
     ['+10', 'stack', [{ load: kilos(10), counts: 'added' }]],
     ['-20 kg', 'stack', [{ load: kilos(-20), counts: 'added' }]],
     ['BW', 'total', [{ load: kilos(0), counts: 'added' }]],
@@ -25,7 +26,7 @@ describe('readLoadCell', () => {
     expect(read(cell, counts)).toEqual(loads);
   });
 
-  it.each(['L 30 / R 32.5', 'left: 30 | right: 32.5', ' l 30/r 32.5'])(
+  it.each(['L 30 / R 32.5', 'left: 30 | right: 32.5', 'l 30/r 32.5', 'L:30 / R:32.5'])(
     'reads both sides of %j',
     (cell) => {
       expect(read(cell)).toEqual([
@@ -49,6 +50,12 @@ describe('readLoadCell', () => {
     ['kg', 'load.not-a-load'],
     ['BW heavy', 'load.not-a-load'],
     ['x BW', 'load.not-a-load'],
+    ['x L 30 / R 30', 'load.not-a-load'],
+    ['L 30 / R 30\n5', 'load.not-a-load'],
+    ['L-5/R-5', 'progress.negative-load'],
+    ['BW 2x20', 'load.not-a-load'],
+    ['2x20\n5', 'load.unknown-unit'],
+    ['~-5', 'progress.negative-load'],
   ])('refuses %j: %s', (cell, code) => {
     expect(read(cell)).toMatchObject([{ code, path: ['load'] }]);
   });
@@ -97,6 +104,6 @@ describe('readLoads', () => {
     expect(loads({ load: '40', counts: 'both' })).toMatchObject([
       { code: 'progress.unknown-counts', path: ['counts'], received: 'both' },
     ]);
-    expect(loads({})).toMatchObject([{ path: ['load'] }]);
+    expect(loads({})).toMatchObject([{ code: 'load.empty', path: ['load'] }]);
   });
 });

@@ -10,6 +10,9 @@ export interface LoadRead {
   readonly side?: 'left' | 'right';
 }
 
+/** One load, or one for each side. */
+export type LoadsRead = readonly [LoadRead] | readonly [LoadRead, LoadRead];
+
 /** How {@link readLoadCell} reads what a cell does not say. */
 export interface LoadReading extends ParseLoadOptions {
   /** What a load without a sign, a pair or a word counts. */
@@ -23,12 +26,17 @@ const BODY = /^(?:body\s?weight|bw|körpergewicht|pdc|kg(?=\s*[+\-−–]))\s*/i
  * `BW+10`, `KG+10` and `-20 kg` go on top of the body or off it, `BW` is the body alone;
  * `L 30 / R 30` holds one for each side. Anything else is a problem, not a guess.
  */
-export function readLoadCell(cell: string, reading: LoadReading): Outcome<readonly LoadRead[]> {
-  const sides = /^\s*(l|left|r|right)\b[\s:]*(.+?)\s*[/|]\s*(l|left|r|right)\b[\s:]*(.+)$/iu.exec(
+export function readLoadCell(cell: string, reading: LoadReading): Outcome<LoadsRead> {
+  const sides = /^(l|left|r|right)\b[\s:]*(.+?)\s*[/|]\s*(l|left|r|right)\b[\s:]*(.+)$/iu.exec(
     cell,
   );
   if (sides) {
-    const [, firstName = '', firstLoad = '', secondName = '', secondLoad = ''] = sides;
+    const [firstName, firstLoad, secondName, secondLoad] = sides.slice(1) as [
+      string,
+      string,
+      string,
+      string,
+    ];
     return bothSides(
       [
         { side: sideOf(firstName), load: firstLoad },
@@ -39,15 +47,16 @@ export function readLoadCell(cell: string, reading: LoadReading): Outcome<readon
   }
   const pair = /^([12])\s*[x×*]\s*(.+)$/iu.exec(cell);
   if (pair) {
-    const hands = pair[1] === '1' ? 1 : 2;
-    return single(pair[2] ?? '', reading, { counts: 'each-hand', hands });
+    const [count, load] = pair.slice(1) as [string, string];
+    const hands = count === '1' ? 1 : 2;
+    return one(load, reading, { counts: 'each-hand', hands });
   }
   const added = cell.replace(BODY, '');
   if (added !== cell && added === '') {
     return good([{ load: { value: 0, unit: reading.unit }, counts: 'added' }]);
   }
-  if (/^[+\-−–]/u.test(added)) return single(added, reading, { counts: 'added' });
-  return single(cell, reading, { counts: reading.counts });
+  if (/^[+\-−–]/u.test(added)) return one(added, reading, { counts: 'added' });
+  return one(cell, reading, { counts: reading.counts });
 }
 
 interface SideText {
@@ -58,7 +67,7 @@ interface SideText {
 function bothSides(
   [first, second]: readonly [SideText, SideText],
   reading: LoadReading,
-): Outcome<readonly LoadRead[]> {
+): Outcome<LoadsRead> {
   if (first.side === second.side) {
     return bad({
       code: 'progress.same-side-twice',
@@ -66,22 +75,27 @@ function bothSides(
       message: 'Write one load for the left and one for the right: L 30 / R 30.',
     });
   }
-  const [one, other] = [first, second].map(({ side, load }) =>
-    single(load, reading, { counts: 'each-hand', hands: 1, side }),
-  ) as [Outcome<readonly LoadRead[]>, Outcome<readonly LoadRead[]>];
-  if (!one.ok) return one;
-  return other.ok ? good([...one.value, ...other.value]) : other;
+  const read = ({ side, load }: SideText) =>
+    single(load, reading, { counts: 'each-hand', hands: 1, side });
+  const [a, b] = [read(first), read(second)];
+  if (!a.ok) return a;
+  return b.ok ? good([a.value, b.value]) : b;
 }
 
 function sideOf(name: string): 'left' | 'right' {
   return name.toLowerCase().startsWith('l') ? 'left' : 'right';
 }
 
+function one(text: string, reading: LoadReading, kind: Omit<LoadRead, 'load'>): Outcome<LoadsRead> {
+  const read = single(text, reading, kind);
+  return read.ok ? good([read.value]) : read;
+}
+
 function single(
   text: string,
   reading: LoadReading,
   kind: Omit<LoadRead, 'load'>,
-): Outcome<readonly LoadRead[]> {
+): Outcome<LoadRead> {
   const parsed = parseLoad(text, reading);
   if (!parsed.ok) {
     return bad(...parsed.problems.map((problem) => ({ ...problem, path: ['load'] })));
@@ -94,5 +108,5 @@ function single(
       received: text,
     });
   }
-  return good([{ load: parsed.value, ...kind }]);
+  return good({ load: parsed.value, ...kind });
 }

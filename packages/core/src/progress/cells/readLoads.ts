@@ -2,7 +2,7 @@ import { bad, good, type Outcome } from '../../basis/index.ts';
 import type { Counts } from '../../equipment/index.ts';
 import { parseLoad, type Unit } from '../../load/index.ts';
 import type { LogField, LogMapping } from '../LogMapping.ts';
-import { type LoadRead, readLoadCell } from './readLoadCell.ts';
+import { type LoadsRead, readLoadCell } from './readLoadCell.ts';
 
 const COUNTS: readonly Counts[] = ['total', 'each-hand', 'stack', 'plates', 'added'];
 
@@ -10,7 +10,7 @@ const COUNTS: readonly Counts[] = ['total', 'each-hand', 'stack', 'plates', 'add
 export function readLoads(
   cells: Readonly<Partial<Record<LogField, string>>>,
   mapping: LogMapping,
-): Outcome<readonly LoadRead[]> {
+): Outcome<LoadsRead> {
   const unit = readUnit(cells.unit ?? '', mapping.unit);
   const counts = readCounts(cells.counts ?? '', mapping.counts ?? 'total');
   if (!unit.ok) return unit;
@@ -24,7 +24,6 @@ export function readLoads(
 }
 
 function readUnit(cell: string, otherwise: Unit): Outcome<Unit> {
-  if (cell === '') return good(otherwise);
   const read = parseLoad(`1 ${cell}`, { unit: otherwise });
   return read.ok
     ? good(read.value.unit)

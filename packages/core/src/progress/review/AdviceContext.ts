@@ -1,4 +1,4 @@
-import type { ReachableLoad } from '../../equipment/index.ts';
+import type { LoadList, ReachableLoad } from '../../equipment/index.ts';
 import type { LiftSession } from '../LiftSession.ts';
 import type { NextLoadQuestion } from '../NextLoadQuestion.ts';
 import type { ProgressRules } from '../ProgressRules.ts';
@@ -10,6 +10,8 @@ export interface AdviceContext {
   /** Without those set aside. */
   readonly sessions: readonly LiftSession[];
   readonly last: LiftSession;
+  /** What the equipment can make. */
+  readonly list: LoadList;
   /** The load of last time as it can be made here. */
   readonly here: ReachableLoad;
 }

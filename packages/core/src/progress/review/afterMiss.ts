@@ -12,13 +12,13 @@ import { windowChances } from './windowChances.ts';
 
 /** A session under the window: once more, lighter, or back by a tenth. */
 export function afterMiss(context: AdviceContext): LoadAdvice {
-  const { question, rules, sessions, last, here } = context;
-  const { window, loads, curve = generalCurve, hoursNeeded } = question;
+  const { question, rules, sessions, last, list, here } = context;
+  const { window, curve = generalCurve, hoursNeeded } = question;
   const top = topSets(last);
   const target = { sets: top.sets.length, reps: window.minReps };
   const stall = stallCheck({ sessions, target, curve, rules });
   if (stall.kind === 'stall') {
-    const back = nearestAtMost(loads, scaleLoad(here.load, 100 - rules.resetPercent, 100));
+    const back = nearestAtMost(list, scaleLoad(here.load, 100 - rules.resetPercent, 100));
     if (back.kind === 'none') return { kind: 'no-loads', why: back as NoChoice };
     return {
       kind: 'reset',
@@ -26,11 +26,11 @@ export function afterMiss(context: AdviceContext): LoadAdvice {
       aim: window.minReps,
       nextStep: stepTo(here, back.chosen.load),
       stall,
-      causes: stallCauses({ sessions, ...(hoursNeeded === undefined ? {} : { hoursNeeded }) }),
+      causes: stallCauses({ sessions, hoursNeeded }),
       says: `${stall.says} Take the load back by about ${rules.resetPercent} % and climb again in ordinary steps.`,
     };
   }
-  const lighter = loads.kind === 'loads' ? loads.loads.filter(({ load }) => load < here.load) : [];
+  const lighter = list.loads.filter(({ load }) => load < here.load);
   const [now, ...below] = windowChances(question, [here, ...lighter.slice(-8)]);
   if (now !== undefined && now.before >= rules.tooHeavyChance && below.length > 0) {
     const best = below.reduce((a, b) => (b.inside >= a.inside ? b : a));

@@ -92,6 +92,7 @@ describe('another tempo', () => {
   it('is shown when any session had one that the last one has not', () => {
     expect(standing('other-tempo', tempos('3010', '4010', '4010'))).toBe('in-the-log');
     expect(find('other-tempo', tempos('3010', '4010'))?.says).toContain('4010');
+    expect(find('other-tempo', tempos('4010', '4010', '3010'))?.says).toContain('3010 now');
     expect(standing('other-tempo', tempos('4010', undefined, '4010'))).toBe('not-in-the-log');
   });
 

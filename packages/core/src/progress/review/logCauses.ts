@@ -6,7 +6,7 @@ import type { StallCause } from './StallCause.ts';
 /** What is known for finding causes. */
 export interface CauseQuestion {
   readonly sessions: readonly LiftSession[];
-  readonly hoursNeeded?: number;
+  readonly hoursNeeded?: number | undefined;
 }
 
 type Finding = Pick<StallCause, 'standing' | 'says'>;
@@ -66,7 +66,7 @@ export const logCauses: readonly LogCause[] = [
     id: 'other-tempo',
     test: 'The old tempo for one session; slower repetitions are fewer.',
     find: ({ sessions }) => {
-      const tempos = sessions.flatMap((session) => topSets(session).sets[0]?.tempo ?? []);
+      const tempos = sessions.flatMap((session) => topSets(session).sets[0].tempo ?? []);
       if (tempos.length < 2) return undefined;
       const last = tempos.at(-1);
       return tempos.every((tempo) => tempo === last)

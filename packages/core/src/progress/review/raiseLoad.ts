@@ -15,9 +15,10 @@ export function raiseLoad(context: AdviceContext): LoadAdvice {
   const steps = stepsWithin(context, from);
   if (steps.length === 0) return tooFar(context, from);
   const chances = windowChances(question, steps);
-  const best = chances.reduce(
-    (top, chance, i) => (chance.inside > (chances[top]?.inside ?? 0) ? i : top),
+  const most = Math.max(...chances.map(({ inside }) => inside));
+  const best = Math.max(
     0,
+    chances.findIndex(({ inside }) => inside === most),
   );
   const chance = chances[best];
   if (chance !== undefined && chance.before >= rules.tooHeavyChance) {
@@ -44,18 +45,15 @@ export function raiseLoad(context: AdviceContext): LoadAdvice {
 }
 
 /**
- * The heavier loads within the largest step; without a posterior only the lightest of them. Steps
- * smaller than the smallest are passed over where a larger one is there.
+ * The heavier loads within the largest step, the lightest first. Steps smaller than the smallest are
+ * passed over where a larger one is there.
  */
-function stepsWithin({ question, rules }: AdviceContext, from: Load): readonly ReachableLoad[] {
-  const { loads, posterior } = question;
-  if (loads.kind === 'none') return [];
+function stepsWithin({ list, rules }: AdviceContext, from: Load): readonly ReachableLoad[] {
   const { smallest, largest } = rules.stepPercent;
   const heaviest = scaleLoad(from, 100 + largest, 100);
-  const up = loads.loads.filter(({ load }) => load > from && load <= heaviest);
+  const up = list.loads.filter(({ load }) => load > from && load <= heaviest);
   const worthwhile = up.filter(({ load }) => load >= scaleLoad(from, 100 + smallest, 100));
-  if (worthwhile.length === 0) return up.slice(-1);
-  return posterior === undefined ? worthwhile.slice(0, 1) : worthwhile;
+  return worthwhile.length === 0 ? up.slice(-1) : worthwhile;
 }
 
 function tooFar(context: AdviceContext, from: Load): LoadAdvice {

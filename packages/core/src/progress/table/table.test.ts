@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { detectSeparator } from './detectSeparator.ts';
 import { readTable } from './readTable.ts';
+import { writeTable } from './writeTable.ts';
 
 const cells = (text: string) => readTable(text, ',').rows.map((row) => row.cells);
 
@@ -51,6 +52,7 @@ describe('readTable', () => {
         { line: 3, text: '"e,f', reason: 'quote-not-closed' },
       ],
     });
+    expect(readTable('a\n\nb', ',').rows.map(({ line }) => line)).toEqual([1, 3]);
     expect(readTable('"a\rb,c', ',')).toEqual({
       rows: [{ line: 2, text: 'b,c', cells: ['b', 'c'] }],
       broken: [{ line: 1, text: '"a', reason: 'quote-not-closed' }],
@@ -88,6 +90,12 @@ describe('detectSeparator', () => {
     expect(detectSeparator('a;b,c,d\n1;2,3,4')).toBe(',');
     // by commas two rows of three are like the header, by semicolons all of them
     expect(detectSeparator('a,b,c;d\n1,2,3;4\n1;2')).toBe(';');
+    // a row in twenty does not outweigh a cell more, nor does exactly one in ten
+    const most = `a,b;c;d\n${'1,2;3;4\n'.repeat(19)}`;
+    expect(detectSeparator(`${most}1,2;3`)).toBe(';');
+    const ten = (row: string, odd: string) => `${`${row}\n`.repeat(8)}${odd}\n5`;
+    expect(detectSeparator(ten('1,2;3;4', '1,2;3'))).toBe(';');
+    expect(detectSeparator(ten('1;2,3,4', '1;2,3'))).toBe(';');
     // equally many cells in as many rows: a comma is the last choice
     expect(detectSeparator('a;b,c\n1;2,3')).toBe(';');
     expect(detectSeparator('a|b,c\n1|2,3')).toBe('|');
@@ -107,5 +115,11 @@ describe('detectSeparator', () => {
 
   it('finds none where there is one column', () => {
     expect(detectSeparator('loads\n102.5\n97.5')).toBeUndefined();
+  });
+});
+
+describe('writeTable', () => {
+  it('quotes only what has to be', () => {
+    expect(writeTable([['a b', ' a', 'b ', 'c"d', '-5']])).toBe('a b," a","b ","c""d",-5\r\n');
   });
 });

@@ -78,4 +78,45 @@ describe('mostValue', () => {
     const count = (parts: readonly number[]) => parts.reduce((sum, one) => sum + one, 0);
     expect(mostValue([equal, equal, equal], 120, count)).toEqual([1, 1, 0]);
   });
+
+  it('keeps the least of every item, and is nothing where that is too long', () => {
+    const fixed: Item = { least: 1, most: 2, seconds: (parts) => 60 * parts };
+    const count = (parts: readonly number[]) => parts.reduce((sum, one) => sum + one, 0);
+    expect(mostValue([fixed, fixed], 120, count)).toEqual([1, 1]);
+    expect(mostValue([fixed, fixed], 180, count)).toEqual([2, 1]);
+    expect(mostValue([fixed, fixed], 119, count)).toBeUndefined();
+    expect(mostValue([], 0, count)).toEqual([]);
+  });
+
+  it('gives up what loses least where there are too many combinations to try', () => {
+    // part i is worth 1 + i hundredths: 6^7 combinations are above 50,000
+    const items = Array.from(
+      { length: 7 },
+      (): Item => ({ least: 1, most: 6, seconds: (parts) => 10 * parts }),
+    );
+    const worth = (parts: readonly number[]) =>
+      parts.reduce((sum, kept, at) => sum + kept * (1 + at / 100), 0);
+    // 42 parts are 420 s; five of the first item go first, then of the second
+    expect(mostValue(items, 420, worth)).toEqual([6, 6, 6, 6, 6, 6, 6]);
+    expect(mostValue(items, 350, worth)).toEqual([1, 4, 6, 6, 6, 6, 6]);
+    expect(mostValue(items, 70, worth)).toEqual([1, 1, 1, 1, 1, 1, 1]);
+    expect(mostValue(items, 69, worth)).toBeUndefined();
+    // of equals the later item gives up a part, so that the earlier one keeps more
+    const equal = (parts: readonly number[]) => parts.reduce((sum, kept) => sum + kept, 0);
+    expect(mostValue(items, 410, equal)).toEqual([6, 6, 6, 6, 6, 6, 5]);
+  });
+
+  it('tries all of 50,000 combinations, and no more', () => {
+    // two parts together are worth more than any alone, which giving up one at a time never finds
+    const pairs = (count: number) =>
+      Array.from(
+        { length: count },
+        (): Item => ({ least: 0, most: 1, seconds: (parts) => 10 * parts }),
+      );
+    const worth = (parts: readonly number[]) =>
+      parts.reduce((sum, kept) => sum + kept, 0) + 10 * (parts[0] ?? 0) * (parts[1] ?? 0);
+    const [few, many] = [pairs(15), pairs(16)].map((items) => mostValue(items, 20, worth));
+    expect(few?.slice(0, 2)).toEqual([1, 1]);
+    expect(many).toHaveLength(16);
+  });
 });
