@@ -54,7 +54,6 @@ export function hoursUntilReady(
   requireNumber('hoursUntilReady', 'hardSets', hardSets, 0, 1000);
   requireNumber('hoursUntilReady', 'shift', habit.shift);
   requireNumber('hoursUntilReady', 'shiftSd', habit.shiftSd, 0);
-  if (hardSets === 0) return { earliest: 0, likely: 0, cautious: 0 };
   const { fitted, spread } = recoveryModel;
   const middle =
     fitted.base +

@@ -127,7 +127,8 @@ function describe(
 }
 
 function fixedConflicts(request: CalendarRequest): readonly SpacingConflict[] {
-  const sessions = [...(request.done ?? []), ...(request.fixed ?? [])].map((one) => ({
+  const { done = [], fixed = [] } = request;
+  const sessions = [...done, ...fixed].map((one) => ({
     ...one,
     light: isLight(request, one),
   }));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CalendarRequest, DayHours, RotaSession } from './Calendar.ts';
+import type { CalendarRequest, DayHours, RotaSession, TimedSession } from './Calendar.ts';
 import { planCalendar } from './planCalendar.ts';
 
 const evening: DayHours = { open: [{ from: '18:00', to: '19:30' }] };
@@ -47,6 +47,16 @@ describe('what was done before a plan', () => {
     // a whole round: pull is next, 72 h after the 28th
     expect(placed({ ...both, done })).toEqual(['3 pull', '4 legs']);
     expect(placed({ ...both, done: done.toReversed() })).toEqual(['3 pull', '4 legs']);
+    const [a, b, c] = ['pull 20', 'legs 22', 'pull 25'].map((one) => ({
+      session: one.slice(0, 4),
+      start: `2026-02-${one.slice(5)}T18:00`,
+    })) as [TimedSession, TimedSession, TimedSession];
+    for (const order of [
+      [a, b, c],
+      [a, c, b],
+    ]) {
+      expect(placed({ ...both, days: 1, done: order })).toEqual(['2 legs']);
+    }
   });
 
   it('uses the first start of the plan when it can', () => {
@@ -132,6 +142,9 @@ describe('fixed sessions', () => {
   it('are over once they are done', () => {
     const request = { ...base, firstDay: '2026-03-04', days: 3, fixed: fixed('04') };
     expect(placed({ ...request, done: fixed('04') })).toEqual(['6 all']);
+    const other = [{ session: 'legs', start: '2026-03-04T18:00' }];
+    const plan = planCalendar({ ...request, sessions: [all(48), legs], done: other });
+    expect(plan.kind).toBe('fixed-sessions-conflict');
   });
 
   it('name what they train too early, in time order and in the form of their day', () => {

@@ -44,7 +44,6 @@ export function possibleStarts(request: CalendarRequest, session: string): reado
   const others = fixedStarts(request).toSorted((a, b) => a.at - b.at);
   return model.starts
     .filter((start) => {
-      if (start.forced !== undefined) return false;
       const before = others
         .filter((other) => other.at < start.at)
         .reduce((label, other) => after(label, model, other.forced, other), begin);

@@ -80,4 +80,17 @@ describe('readiness', () => {
     expect(effect?.says).toContain('20 % less');
     expect(effect?.sources.map(({ id }) => id)).toEqual(['mclester-2001']);
   });
+
+  it('orders muscles of different sessions by name when they are ready at the same hour', () => {
+    const session = (muscle: 'vasti' | 'glutes') => ({
+      hoursAgo: 10,
+      work: [{ exercise: testExercise({ [muscle]: 1 }), sets: 2 }],
+    });
+    for (const sessions of [
+      [session('vasti'), session('glutes')],
+      [session('glutes'), session('vasti')],
+    ]) {
+      expect(readiness(sessions).map(({ muscle }) => muscle)).toEqual(['glutes', 'vasti']);
+    }
+  });
 });

@@ -115,4 +115,27 @@ describe('smallestChanges', () => {
       sessions: 3,
     });
   });
+
+  it('shortens by more than the shortest session lasts, if it must', () => {
+    const sessions: RotaSession[] = [
+      { id: 'brief', name: 'Brief', minutes: 10, muscles: {} },
+      { id: 'long', name: 'Long', minutes: 100, muscles: {} },
+    ];
+    const rota = { firstDay: '2026-03-02', days: [{ open: [{ from: '18:00', to: '18:45' }] }] };
+    // 100 into 45 minutes: 55 less, and then every day holds one
+    expect(smallestChanges({ ...base, rota, sessions })[0]).toEqual({
+      kind: 'shorter-sessions',
+      minutes: 55,
+      sessions: 3,
+    });
+  });
+
+  it('opens no day that is open, however short', () => {
+    const short: DayHours = { open: [{ from: '18:00', to: '18:30' }] };
+    const rota = { firstDay: '2026-03-02', days: [evening, short, short] };
+    const sessions = [{ ...all, muscles: {} }];
+    expect(smallestChanges({ ...base, rota, sessions }).map(({ kind }) => kind)).toEqual([
+      'shorter-sessions',
+    ]);
+  });
 });

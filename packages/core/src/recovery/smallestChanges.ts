@@ -7,7 +7,7 @@ import { mostSessions } from './calendar/mostSessions.ts';
 import { requireCalendar } from './calendar/requireCalendar.ts';
 import { smallest } from './calendar/smallest.ts';
 import { dateOfDay, dayNumber } from './dayNumber.ts';
-import { planCalendar } from './planCalendar.ts';
+import { type PlannedCalendar, planCalendar } from './planCalendar.ts';
 import { spacingConflicts } from './spacingConflicts.ts';
 
 /** The least that one kind of change has to be before more sessions fit. */
@@ -78,8 +78,7 @@ function lessWork(request: CalendarRequest, now: number): CalendarChange | undef
   );
   const hours = smallest(longest, (candidate) => countOf(eased(candidate)) > now);
   if (hours === undefined) return undefined;
-  const plan = planCalendar(eased(hours));
-  const placed = plan.kind === 'planned' ? plan.sessions : [];
+  const { sessions: placed } = planCalendar(eased(hours)) as PlannedCalendar;
   const conflicts = spacingConflicts({
     zone: request.zone,
     rotation: request.sessions,
@@ -100,7 +99,7 @@ function shorterSessions(request: CalendarRequest, now: number): CalendarChange 
         : {}),
     })),
   });
-  const longest = Math.max(...request.sessions.map(({ minutes }) => minutes)) - 1;
+  const longest = Math.max(...request.sessions.map(({ minutes }) => minutes));
   const minutes = smallest(longest, (candidate) => countOf(shorter(candidate)) > now);
   return minutes === undefined
     ? undefined

@@ -92,7 +92,7 @@ describe('spacingConflicts', () => {
 
   it('waits for the muscle that takes longest, and names the one that lacks most first', () => {
     const muscles = (chest: number, triceps: number) => [
-      { id: 'a', name: 'A', minutes: 60, muscles: { chest, triceps } },
+      { id: 'a', name: 'A', minutes: 60, muscles: { triceps, chest } },
     ];
     const sessions = ['2026-03-02T18:00', '2026-03-03T18:00'].map((start) => ({
       session: 'a',

@@ -65,15 +65,12 @@ export function spacingConflicts(question: SpacingQuestion): readonly SpacingCon
     const gaps = gapsOf(request, moments.slice(0, index), moment);
     const [worst, ...others] = gaps.filter((gap) => margin(gap) < 0);
     if (worst === undefined) return [];
-    const short = [worst, ...others].map(({ lastTrained, hoursNeeded }) =>
-      wallTimeAfter(lastTrained, hoursNeeded, zone),
-    );
     return [
       {
         session: moment.id,
         start: moment.start,
         gaps: [worst, ...others],
-        earliest: short.reduce((a, b) => (minutesOf(a, zone) >= minutesOf(b, zone) ? a : b)),
+        earliest: wallTimeAfter(worst.lastTrained, worst.hoursNeeded, zone),
       },
     ];
   });

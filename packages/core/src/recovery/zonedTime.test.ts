@@ -8,6 +8,13 @@ describe('minutesOf', () => {
     expect(minutesOf('1970-01-01T19:09', 'UTC')).toBe(19 * 60 + 9);
   });
 
+  it('moves an hour that is skipped on, and takes the first of an hour that comes twice', () => {
+    // Berlin: 2:30 is 3:30 in summer time, 1:30 in the world; in autumn the first 2:30 is 0:30
+    const at = (wall: string) => minutesOf(wall, 'Europe/Berlin');
+    expect(at('2026-03-29T02:30')).toBe(minutesOfInstant('2026-03-29T01:30:00Z'));
+    expect(at('2026-10-25T02:30')).toBe(minutesOfInstant('2026-10-25T00:30:00Z'));
+  });
+
   it('refuses what is no wall time, alone and in full', () => {
     for (const wall of [
       '2026-03-02T24:00',

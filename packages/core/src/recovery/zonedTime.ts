@@ -21,10 +21,10 @@ export function minutesOf(wall: string, zone: string): number {
 }
 
 function localMinutes(wall: string): number {
-  const [, date = '', hour = '', minute = ''] =
-    /^([\d-]+)T([01]\d|2[0-3]):([0-5]\d)$/.exec(wall) ?? [];
-  if (date === '') throw new RangeError(`wall time must be YYYY-MM-DDTHH:MM, got ${wall}`);
-  return MINUTES_PER_DAY * dayNumber(date) + 60 * Number(hour) + Number(minute);
+  const parts = /^([\d-]+)T([01]\d|2[0-3]):([0-5]\d)$/.exec(wall);
+  if (parts === null) throw new RangeError(`wall time must be YYYY-MM-DDTHH:MM, got ${wall}`);
+  const [, date, hour, minute] = parts;
+  return MINUTES_PER_DAY * dayNumber(date as string) + 60 * Number(hour) + Number(minute);
 }
 
 /** The wall time of a moment in a zone: `2026-03-30T18:00`. */

@@ -62,9 +62,7 @@ export function compareEquations(
   const loadKg = toKg(load);
   if (reps === 1) return { kind: 'single', oneRepMaxKg: loadKg };
   const answers = oneRepMaxEquations.map((equation) => answer(equation, loadKg, reps, lift));
-  const general = answers.filter(
-    ({ equation, oneRepMaxKg }) => equation.lift === undefined && oneRepMaxKg !== undefined,
-  );
+  const general = answers.filter(({ equation }) => equation.lift === undefined);
   const inside = answers.filter(({ place }) => place === 'inside');
   return {
     kind: 'several',

@@ -4,7 +4,7 @@ import { nextTrial } from './evidence/nextTrial.ts';
 import type { FindingQuestion, FindingStep } from './FindingStep.ts';
 import { findingRules } from './findingRules.ts';
 import { forecastReps } from './forecastReps.ts';
-import type { HasLoad } from './LoadChance.ts';
+import type { HasLoad, LoadChance } from './LoadChance.ts';
 import { loadForWindow } from './loadForWindow.ts';
 
 /**
@@ -74,6 +74,5 @@ export function findingProtocol<C extends HasLoad>(question: FindingQuestion<C>)
     return { kind: 'try', ...next, reps, stopWithLeft };
   }
   const load = reachable.findLast(({ before }) => before <= carefulBefore) ?? answer.all[0];
-  if (load === undefined) return { kind: 'all-too-heavy', lightest };
-  return { kind: 'start-and-learn', load, posterior };
+  return { kind: 'start-and-learn', load: load as LoadChance<C>, posterior };
 }

@@ -21,13 +21,11 @@ export function learnTrials<C extends HasLoad>(question: FindingQuestion<C>): St
     }),
   );
   const firstKg = Math.min(...tries.slice(0, 1).map(({ load }) => toKg(load)));
-  const belief = strengthFrom({
+  return strengthFrom({
     sets,
     prior: priorFor(curve, { kg: firstKg * times, doubt: sd }),
     today: 0,
-  });
-  if (belief.kind === 'nothing-known') throw new RangeError('learnTrials: no trial set');
-  return belief;
+  }) as StrengthPosterior;
 }
 
 function endOf(report: FindingReport): SetEnd {

@@ -27,7 +27,7 @@ export function nextTrial<C extends HasLoad>(
     return choice && { choice, because: 'down' };
   }
   const left = report === 'far-too-easy' ? Number.POSITIVE_INFINITY : report.repsLeft;
-  const factor = steps.find(({ fromLeft }) => left >= fromLeft)?.factor ?? 1;
+  const { factor } = steps.find(({ fromLeft }) => left >= fromLeft) as (typeof steps)[number];
   const up = choices.filter(({ load }) => load > from && load <= from * factor);
   const choice = up.findLast(allowed);
   return (

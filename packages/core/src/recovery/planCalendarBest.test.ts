@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import type { CalendarRequest, DayHours, RotaSession } from './Calendar.ts';
+import { planCalendar } from './planCalendar.ts';
+import { possibleStarts } from './possibleStarts.ts';
+
+const evening: DayHours = { open: [{ from: '18:00', to: '19:30' }] };
+const off: DayHours = { open: [] };
+const session = (id: string, muscles: Record<string, number>): RotaSession => ({
+  id,
+  name: id,
+  minutes: 60,
+  muscles,
+});
+/** Days of a plan that begins on Monday the 2nd of March, open on some of them. */
+const openOn = (...days: readonly number[]): CalendarRequest => ({
+  zone: 'UTC',
+  firstDay: '2026-03-02',
+  days: 7,
+  rota: {
+    firstDay: '2026-03-02',
+    days: [2, 3, 4, 5, 6, 7, 8].map((day) => (days.includes(day) ? evening : off)),
+  },
+  sessions: [session('all', { lats: 48 })],
+});
+const on = (id: string, day: number, time = '18:00') => ({
+  session: id,
+  start: `2026-03-0${day}T${time}`,
+});
+const placed = (request: CalendarRequest) => {
+  const plan = planCalendar(request);
+  if (plan.kind !== 'planned') throw new Error(plan.message);
+  return plan.sessions.map(({ session: id, start }) => `${id} ${start.slice(9)}`);
+};
+
+describe('of equally many sessions', () => {
+  it('those of an earlier plan stay, each by its own name', () => {
+    const request = openOn(2, 3, 5, 6);
+    expect(placed(request)).toEqual(['all 2T18:00', 'all 5T18:00']);
+    expect(placed({ ...request, keep: [on('all', 6, '18:30')] })).toEqual([
+      'all 2T18:00',
+      'all 6T18:30',
+    ]);
+    const sessions = [session('pull', { lats: 48 }), session('legs', { vasti: 96 })];
+    const two = { ...request, days: 4, sessions };
+    expect(placed({ ...two, keep: [on('legs', 3, '18:30')] })).toEqual([
+      'pull 2T18:00',
+      'legs 3T18:30',
+      'pull 5T18:00',
+    ]);
+    expect(placed({ ...two, keep: [on('pull', 3, '18:30')] })).toEqual([
+      'pull 2T18:00',
+      'legs 3T18:00',
+      'pull 5T18:00',
+    ]);
+  });
+
+  it('the way that leaves more is not given up for one that keeps more so far', () => {
+    // A on the 2nd is kept, but then B comes on the 3rd and C not before the 6th: three sessions.
+    // B, A, C and A again are four, and the last of them can stay at 18:30.
+    const sessions = [
+      session('A', { lats: 24 }),
+      session('B', { vasti: 72 }),
+      session('C', { vasti: 96 }),
+    ];
+    const keep = [on('A', 2), on('A', 6, '18:30')];
+    const request: CalendarRequest = {
+      ...openOn(2, 3, 5, 6),
+      sessions,
+      order: 'any-in-round',
+      keep,
+    };
+    expect(placed(request)).toEqual(['B 2T18:00', 'A 3T18:00', 'C 5T18:00', 'A 6T18:30']);
+  });
+
+  it('the best of as many ways as are compared is taken, those judged best so far', () => {
+    // the 3rd and the 7th are four days apart, the 2nd and the 7th five
+    const even = { ...openOn(2, 3, 7), perWeek: 2 };
+    expect(placed({ ...even, mostWays: 1 })).toEqual(['all 2T18:00', 'all 7T18:00']);
+    expect(placed({ ...even, mostWays: 2 })).toEqual(['all 3T18:00', 'all 7T18:00']);
+    expect(placed(even)).toEqual(['all 3T18:00', 'all 7T18:00']);
+    const kept = { ...openOn(2, 3, 5, 6), keep: [on('all', 3)] };
+    expect(placed({ ...kept, mostWays: 1 })).toEqual(['all 3T18:00', 'all 5T18:00']);
+  });
+});
+
+describe('a run of days', () => {
+  it('leaves room for the way that used less of it', () => {
+    // full on the 2nd, ready 48 h later, then light 24 h apart: the evenings of the 4th and the 5th.
+    // The mornings of the 3rd and 4th come sooner and use the run up.
+    const night: DayHours = {
+      kind: 'night',
+      open: [
+        { from: '07:00', to: '08:00' },
+        { from: '18:00', to: '19:00' },
+      ],
+    };
+    const request: CalendarRequest = {
+      ...openOn(),
+      days: 4,
+      rota: { firstDay: '2026-03-02', days: [evening, night, night, night] },
+      rules: [{ kind: 'night', light: true, mostInARow: 2 }],
+      sessions: [
+        { ...session('all', { lats: 48 }), light: { minutes: 60, muscles: { lats: 24 } } },
+      ],
+    };
+    expect(placed(request)).toEqual(['all 2T18:00', 'all 4T18:00', 'all 5T18:00']);
+  });
+});
+
+describe('nothing that fits', () => {
+  it('has no conflicts', () => {
+    expect(planCalendar(openOn())).toMatchObject({ kind: 'nothing-fits', conflicts: [] });
+  });
+});
+
+describe('possibleStarts', () => {
+  it('takes the fixed sessions in any order', () => {
+    const fixed = [on('all', 8), on('all', 2)];
+    const request = { ...openOn(2, 3, 4, 5, 6, 7, 8), startEveryMinutes: 90 };
+    const between = ['2026-03-04T18:00', '2026-03-05T18:00', '2026-03-06T18:00'];
+    expect(possibleStarts({ ...request, fixed }, 'all')).toEqual(between);
+    expect(possibleStarts({ ...request, fixed: fixed.toReversed() }, 'all')).toEqual(between);
+    const later = [on('all', 8), on('all', 6)];
+    expect(possibleStarts({ ...request, fixed: later }, 'all')).toEqual([
+      '2026-03-02T18:00',
+      '2026-03-03T18:00',
+      '2026-03-04T18:00',
+    ]);
+  });
+});
