@@ -107,6 +107,72 @@ describe('a run of days', () => {
   });
 });
 
+describe('a week', () => {
+  it('leaves room for the way that used less of it', () => {
+    // full on Sunday the 1st, ready 48 h later, then light: two in the week; Monday and Tuesday
+    // morning would be the two of that week already
+    const day: DayHours = {
+      open: [
+        { from: '07:00', to: '08:00' },
+        { from: '18:00', to: '19:00' },
+      ],
+    };
+    const request: CalendarRequest = {
+      ...openOn(),
+      firstDay: '2026-03-01',
+      days: 4,
+      perWeek: 2,
+      rota: { firstDay: '2026-03-01', days: [evening, day, day, day] },
+      lightDates: [
+        { from: '2026-03-02', to: '2026-03-02' },
+        { from: '2026-03-03', to: '2026-03-04' },
+      ],
+      sessions: [
+        { ...session('all', { lats: 48 }), light: { minutes: 60, muscles: { lats: 24 } } },
+      ],
+    };
+    expect(placed(request)).toEqual(['all 1T18:00', 'all 3T18:00', 'all 4T18:00']);
+  });
+});
+
+describe('a rule for the day after', () => {
+  it('holds for the next day alone', () => {
+    const night = { ...evening, kind: 'night' };
+    const request: CalendarRequest = {
+      ...openOn(),
+      days: 3,
+      rota: { firstDay: '2026-03-02', days: [night] },
+      rules: [{ kind: 'night', noneOnTheNextDay: true }],
+      sessions: [session('all', { lats: 20 })],
+    };
+    expect(placed(request)).toEqual(['all 2T18:00', 'all 4T18:00']);
+  });
+});
+
+describe('hours from a time to the same time', () => {
+  it('are a whole day', () => {
+    const rota = { firstDay: '2026-03-02', days: [{ open: [{ from: '06:00', to: '06:00' }] }] };
+    const sessions = [{ ...session('all', {}), minutes: 1440 }];
+    expect(placed({ ...openOn(), days: 1, rota, sessions })).toEqual(['all 2T06:00']);
+  });
+});
+
+describe('a session that is placed', () => {
+  it('has the kind of its day and the gym, where there is one', () => {
+    const first = (part: Partial<DayHours>) => {
+      const rota = { firstDay: '2026-03-02', days: [{ ...evening, ...part }] };
+      const plan = planCalendar({ ...openOn(), days: 1, rota });
+      return plan.kind === 'planned' && plan.sessions[0];
+    };
+    expect(first({ kind: 'night', gym: 'boathouse' })).toMatchObject({
+      dayKind: 'night',
+      gym: 'boathouse',
+    });
+    expect(first({})).not.toHaveProperty('dayKind');
+    expect(first({})).not.toHaveProperty('gym');
+  });
+});
+
 describe('nothing that fits', () => {
   it('has no conflicts', () => {
     expect(planCalendar(openOn())).toMatchObject({ kind: 'nothing-fits', conflicts: [] });

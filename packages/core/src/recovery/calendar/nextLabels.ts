@@ -19,7 +19,7 @@ export function nextLabels(label: Label, model: CalendarModel): readonly Label[]
     if (start.day !== day) [day, seen] = [start.day, 0];
     for (const session of start.forced === undefined ? due : [start.forced]) {
       const isLater = (seen & (1 << session)) !== 0;
-      const isKept = kept.size > 0 && kept.has(`${start.at}|${session}`);
+      const isKept = kept.has(`${start.at}|${session}`);
       if (isLater && start.forced === undefined && !isKept) continue;
       if (hindrance(label, model, session, start)) continue;
       next.push(place(label, model, session, index));

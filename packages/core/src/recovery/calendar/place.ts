@@ -23,7 +23,7 @@ export function hindrance(
   if (!model.canUseGym(session, start.gym)) return 'other-gym';
   if (start.at + formOf(model, session, start.light).minutes > start.close) return 'too-short';
   const { rule } = start;
-  const sameRun = start.dayKind !== undefined && label.run === start.run;
+  const sameRun = label.run === start.run;
   if (rule?.noneOnTheNextDay && sameRun && start.day === label.day + 1) return 'day-rule';
   if (sameRun && label.inRun >= (rule?.mostInARow ?? Number.POSITIVE_INFINITY)) return 'day-rule';
   if (label.week === start.week && label.inWeek >= model.perWeek) return 'week-full';
@@ -46,12 +46,12 @@ export function place(label: Label, model: CalendarModel, session: number, index
     start: index,
     kept: label.kept + (isKept(model, start, session) ? 1 : 0),
     uneven: label.uneven + unevenness(start.day - label.day, model.perWeek),
-    late: label.late + start.at - (model.starts[0] as Start).at,
+    late: label.late + start.at,
   };
 }
 
 function isKept({ kept }: CalendarModel, { at }: Start, session: number): boolean {
-  return kept.size > 0 && kept.has(`${at}|${session}`);
+  return kept.has(`${at}|${session}`);
 }
 
 /** Squared days beyond what whole days can do for even spacing: 3 or 4 days apart for two a week. */

@@ -44,22 +44,25 @@ describe('requireCalendar', () => {
     }
   });
 
-  it('refuses every number just beyond', () => {
-    for (const request of [
-      ...[0, 367].flatMap((count) => [check({ days: count }), check({ rota: rota(count) })]),
-      ...[0, 9].map((count) => check({ sessions: rotation(count) })),
-      ...[0, 8].map((perWeek) => check({ perWeek })),
-      ...[0, 1441].flatMap((minutes) => [
-        check({ startEveryMinutes: minutes }),
-        only({ minutes }),
-        light(minutes),
+  it('refuses every number just beyond, by its name', () => {
+    for (const [name, request] of [
+      ...[0, 367].flatMap((count) => [
+        ['days', check({ days: count })] as const,
+        ['rota.days.length', check({ rota: rota(count) })] as const,
       ]),
-      check({ mostWays: 0 }),
-      rule(-1),
-      only({ muscles: { lats: -1 } }),
-      light(30, -1),
+      ...[0, 9].map((count) => ['sessions.length', check({ sessions: rotation(count) })] as const),
+      ...[0, 8].map((perWeek) => ['perWeek', check({ perWeek })] as const),
+      ...[0, 1441].flatMap((minutes) => [
+        ['startEveryMinutes', check({ startEveryMinutes: minutes })] as const,
+        ['minutes', only({ minutes })] as const,
+        ['minutes', light(minutes)] as const,
+      ]),
+      ['mostWays', check({ mostWays: 0 })] as const,
+      ['mostInARow', rule(-1)] as const,
+      ['hours', only({ muscles: { lats: -1 } })] as const,
+      ['hours', light(30, -1)] as const,
     ]) {
-      expect(request).toThrow(RangeError);
+      expect(request).toThrow(`plan: ${name} must be`);
     }
   });
 
