@@ -161,6 +161,68 @@ describe('two lifts by turns', () => {
   });
 });
 
+describe('rounds of two lifts with sets of their own', () => {
+  const turns = { kind: 'in-turn', transitionSeconds: 30 } as const;
+  const hold = { stages: [{ kind: 'hold', at: 'middle', maxSeconds: 20 } as const] };
+  const worked = (first: LiftIntent, second: LiftIntent) => {
+    const { session, a, b } = two(turns, first, second);
+    const work = session.timeline.filter(({ kind }) => kind === 'work');
+    return { a, b, order: work.map(({ lift, step }) => [lift, step]) };
+  };
+
+  it('go on with the longer one when the other is done', () => {
+    const long = worked({ ...pulldown, sets: 3 }, { ...press, sets: 1 });
+    expect(long.order).toEqual([
+      [0, 0],
+      [1, 0],
+      [0, 1],
+      [0, 2],
+    ]);
+    expect([long.a.sets.length, long.b.sets.length]).toEqual([3, 1]);
+    // alone again, the lift rests as it wants to
+    expect(long.a.join?.waits).toHaveLength(2);
+    expect(long.a.join?.waits[1]).toBe(150);
+    const short = worked({ ...pulldown, sets: 1 }, { ...press, sets: 3 });
+    expect(short.order).toEqual([
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [1, 2],
+    ]);
+    expect(short.b.join?.waits).toEqual(short.a.join?.waits);
+    expect([short.a.sets.length, short.b.sets.length]).toEqual([1, 3]);
+  });
+
+  it('go past failure in the last set of each', () => {
+    const first = worked({ ...pulldown, chain: hold }, press);
+    expect(first.a.chain?.stages).toHaveLength(2);
+    expect(first.b.chain).toBeUndefined();
+    const second = worked(pulldown, { ...press, chain: hold });
+    expect(second.a.chain).toBeUndefined();
+    expect(second.b.chain?.stages).toHaveLength(2);
+    expect(worked(pulldown, press).a.chain).toBeUndefined();
+  });
+
+  it('find the second lift of a pair less tired after a longer way', () => {
+    const capacity = (transitionSeconds: number) =>
+      two({ kind: 'pair', transitionSeconds }).b.sets.map((set) => set.capacity);
+    const [near, far] = [capacity(0), capacity(60)];
+    expect(near[0]).toBeLessThan(far[0] ?? 0);
+    // the rest after a round lets the second one begin fresher than with none
+    expect(near[1]).toBeGreaterThan(0.5);
+  });
+
+  it('are none where one of them has no load', () => {
+    const heavy = { minReps: 100, maxReps: 110 };
+    const [first] = plan(strong, { ...pulldown, join: turns }, { ...press, window: heavy }).lifts;
+    expect(first?.kind === 'planned' && first.refused).toMatchObject([
+      { what: 'join', code: 'session.join-no-load' },
+    ]);
+    const [gone] = plan(strong, { ...pulldown, window: heavy, join: turns }, press).lifts;
+    expect(gone?.kind).toBe('left-out');
+  });
+});
+
 describe('rests in rounds', () => {
   const set = { seconds: 60, restSeconds: 120 };
 

@@ -64,6 +64,33 @@ describe('a fixed load', () => {
     // The rack begins at 8 kg.
     expect(plan.overruled.load?.chosen && toKg(plan.overruled.load.chosen.shown)).toBe(8);
   });
+
+  it('is refused in a search where it is not made, which then begins with the lightest', () => {
+    const row = { ...pulldown, exercise: 'one-arm-dumbbell-row', equipment: 'dumbbells' };
+    const search = (overrules: LiftOverrules) => {
+      const [plan] = session(intentOf({ ...row, overrules })).lifts;
+      if (plan?.kind !== 'finding') throw new Error(plan?.kind);
+      return plan;
+    };
+    const refused = search({ load: kg(13) });
+    expect(refused.refused).toMatchObject([{ what: 'load', code: 'session.load-not-here' }]);
+    expect(refused.overruled).toEqual({});
+    expect(toKg(refused.firstTry.shown)).toBe(8);
+    for (const overrules of [{}, { load: kg(8) }]) {
+      expect(search(overrules)).toMatchObject({ refused: [], overruled: {} });
+    }
+  });
+});
+
+describe('a planned lift', () => {
+  it('holds what there is and nothing else', () => {
+    expect(free.lighter && toKg(free.lighter.choice.shown)).toBeLessThan(kilograms(free));
+    expect(free.heavier && toKg(free.heavier.choice.shown)).toBeGreaterThan(kilograms(free));
+    expect(free).not.toHaveProperty('chosenFor');
+    expect(free).not.toHaveProperty('chain');
+    expect(free.oneRepMaxKg?.likely).toBeGreaterThan(kilograms(free));
+    expect(planned({ load: kg(7.5) })).not.toHaveProperty('lighter');
+  });
 });
 
 describe('fixed sets, rests, set-up and warm-up', () => {
