@@ -176,6 +176,7 @@ describe('reviewLog', () => {
         set(date, exercise, { reps: 11 }),
       );
       const [lift] = reviewLog({ log, exercises, on: '2026-03-09' }).lifts;
+      expect(lift?.lately).toEqual(lift?.allAlong);
       return lift?.allAlong.kind === 'trend' ? lift.allAlong.line[0]?.measured : undefined;
     };
     expect(review('cable-row')).toBeCloseTo(40 / shareForReps(11, enduranceCurves.pull), 9);

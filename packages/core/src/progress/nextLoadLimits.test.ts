@@ -65,6 +65,10 @@ describe('nextLoad at its limits', () => {
     const rack = rackOf('kg', 50, 55, 65);
     expect(loadOf(after([10], rack))).toBe(55);
     expect(loadOf(after([10], rackOf('kg', 50, 60, 65)))).toBe(60);
+    expect(after([10], rackOf('kg', 70, 80))).toMatchObject({
+      kind: 'no-loads',
+      why: { kind: 'none' },
+    });
     const none = { kind: 'none', reason: 'no-weights', message: '' } as unknown as ReachableLoads;
     expect(after([10], { loads: none })).toMatchObject({ kind: 'no-loads', why: { kind: 'none' } });
   });

@@ -86,6 +86,8 @@ describe('previewImport', () => {
     expect(questions('2. 3. 26')).toEqual(['date-order', 'short-years']);
     expect(questions('2.3. 26')).toEqual(['date-order', 'short-years']);
     expect(questions('2. 3.26')).toEqual(['date-order', 'short-years']);
+    expect(questions('2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05', 'later')).toEqual([]);
+    expect(previewImport('a;b\n1;\n2').columns[1]?.looksLike).toBe('empty');
     expect(questions('26-03-02')).toEqual(['date-order', 'short-years']);
   });
 
