@@ -114,4 +114,27 @@ describe('findingProtocol', () => {
     expect(ask([done(5, 2, 'failed')]).kind).toBe('all-too-heavy');
     expect(ask([], []).kind).toBe('no-loads');
   });
+
+  it('has found the load when it lands in the window often enough and was nearly tried', () => {
+    // by the rep curve with a one-rep max of 60 kg and kappa 46, in steps of a kilogram
+    const fine = Array.from({ length: 60 }, (_, index) => ({ load: kg(10 + index) }));
+    const reserve = (load: number): FindingTry => {
+      const all = Math.round(repsAtShare(load / 60, { kappa: 46, alpha: 0.5 }));
+      return done(load, 8, { repsLeft: Math.max(0, all - 8 - 1) });
+    };
+    const tries = [reserve(30), reserve(45), reserve(46), reserve(47)];
+    const step = ask(tries, fine, { window: { minReps: 8, maxReps: 15 } });
+    if (step.kind !== 'found') throw new Error(step.kind);
+    expect(step.load.inside).toBeGreaterThanOrEqual(0.4);
+    expect(step.load.choice.load).toBeLessThanOrEqual(kg(1.25 * 47));
+    expect(step.posterior.binding).toBe('both-sides');
+    // floors alone have found nothing, however often the load would land there
+    const easy = ask([done(30, 8, 'far-too-easy')], fine, { window: { minReps: 1, maxReps: 60 } });
+    expect(easy.kind).not.toBe('found');
+  });
+
+  it('says that the lightest load is too heavy for a window that it cannot reach', () => {
+    const heavy = ask([done(40, 1, { repsLeft: 0 })], [{ load: kg(40) }, { load: kg(50) }]);
+    expect(heavy).toEqual({ kind: 'all-too-heavy', lightest: { load: kg(40) } });
+  });
 });
