@@ -22,7 +22,6 @@ export function rampStepCount(question: StepCountQuestion): number {
   const cold = Math.round(demandOf(workShare) * (1 + rampRules.stepsPerLogDistance * distance));
   const steps = Math.min(cold, rampRules.mostSteps);
   const warm = technical ? 0 : question.alreadyWarm;
-  if (warm === 0) return steps;
   const kept = Math.round(steps * (1 - warm)) + (workShare >= rampRules.warmStepFrom ? 1 : 0);
   return Math.min(steps, kept);
 }
