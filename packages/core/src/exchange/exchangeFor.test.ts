@@ -40,6 +40,22 @@ describe('exchangeFor', () => {
     expect(ids(exchange)).toEqual(['chin-up']);
   });
 
+  it('takes any stack or bar whatever the one-piece weights are, and those only as they are', () => {
+    const against = (id: string, atHand: AtHand) =>
+      options(id, { limits: limits({}), atHand }).against.map(({ code }) => code);
+    const fixed = { loads: ['fixed'], stations: ['flat-bench'] } as const;
+    const kettlebells = { ...fixed, fixedForms: ['kettlebell'] } as const;
+    const stack = {
+      loads: ['stack'],
+      fixedForms: [],
+      stations: ['seated-leg-curl-machine'],
+    } as const;
+    expect(against('dumbbell-bench-press', fixed)).toEqual([]);
+    expect(against('dumbbell-bench-press', kettlebells)).toEqual(['no-load-here']);
+    expect(against('goblet-squat', kettlebells)).toEqual([]);
+    expect(against('seated-leg-curl', stack)).toEqual([]);
+  });
+
   it('counts the own body and the floor as always there', () => {
     const nothing: AtHand = { loads: [], stations: [] };
     const exchange = options('machine-chest-press', { limits: limits({}), atHand: nothing });
@@ -65,7 +81,18 @@ describe('exchangeFor', () => {
     expect(exchangeFor(named('dip'), setting)).toMatchObject({
       kind: 'ask-first',
       reasons: [{ from: 'signs-of-disease' }],
+      ask: ['physician', 'physiotherapist'],
     });
+  });
+
+  it('asks first about a joint that is paused, and exchanges what does not load it', () => {
+    const complaints = [{ kind: 'elbow-outer', redFlags: ['weakness'] }] as const;
+    const setting = { limits: limits({ complaints }), atHand: fullGym };
+    expect(exchangeFor(named('dip'), setting)).toMatchObject({
+      kind: 'ask-first',
+      reasons: [{ from: 'new-weakness' }],
+    });
+    expect(exchangeFor(named('leg-extension'), setting).kind).toBe('options');
   });
 
   it('asks what an unknown word on a clinician’s list covers, instead of passing over it', () => {
@@ -74,9 +101,10 @@ describe('exchangeFor', () => {
       limits: limits({ clinician }),
       atHand: boathouse,
     });
-    expect(exchange.kind === 'ask-first' && exchange.reasons[0]?.words).toContain(
-      '"wall ball toss"',
-    );
+    expect(exchange).toMatchObject({
+      kind: 'ask-first',
+      reasons: [{ from: 'clinician', words: expect.stringContaining('"wall ball toss"') }],
+    });
   });
 
   it('looks in the list it is given', () => {
@@ -136,8 +164,18 @@ describe('cases from practice', () => {
     });
 
     it('starts lighter and names pain as what ends it', () => {
-      expect(exchange().notes.map(({ code }) => code)).toContain('start-lighter');
-      expect(exchange().stop.map(({ id }) => id)).toContain('sharp-or-radiating-pain');
+      expect(exchange().notes.map(({ code }) => code)).toEqual([
+        'start-lighter',
+        'harder-without-depth',
+      ]);
+      expect(new Set(exchange().stop.map(({ id }) => id))).toEqual(
+        new Set([
+          'numbness-or-weakness',
+          'sharp-or-radiating-pain',
+          'pop-or-sudden-loss',
+          'rising-pain',
+        ]),
+      );
     });
   });
 
@@ -197,6 +235,17 @@ describe('cases from practice', () => {
       expect(ids(exchange)).toContain('machine-chest-press');
       expect(ids(exchange)).toContain('push-up');
       for (const { exercise } of exchange.others) expect(exercise.atFailureAlone).toBe('leave');
+    });
+
+    it('needs a partner where stops are no help, and says which of the two', () => {
+      const against = (id: string, stops: boolean) =>
+        options(id, { ...setting, stops }).against.map(({ words }) => words);
+      expect(against('barbell-bench-press', false)).toEqual([expect.stringContaining('stops')]);
+      for (const stops of [false, true]) {
+        expect(against('lying-triceps-extension', stops)).toEqual([
+          expect.stringContaining('partner'),
+        ]);
+      }
     });
 
     it('stays with stops that were tried, or with repetitions in reserve', () => {

@@ -1,15 +1,11 @@
-import {
-  type Exercise,
-  exercises as everyExercise,
-  type MuscleId,
-  muscles,
-} from '../anatomy/index.ts';
+import { type Exercise, exercises as everyExercise, type MuscleId } from '../anatomy/index.ts';
 import { inSentence } from '../basis/index.ts';
 import { askFirst } from './askFirst.ts';
 import type { Exchange, ExchangeSetting } from './Exchange.ts';
 import { exchangeNotes } from './exchangeNotes.ts';
 import { leftOutOf } from './leftOutOf.ts';
 import { lightestForms } from './lightestForms.ts';
+import { muscleOf } from './muscleOf.ts';
 import { muscleOverlap } from './muscleOverlap.ts';
 import { objections } from './objections.ts';
 import { painSigns } from './painSigns.ts';
@@ -102,15 +98,11 @@ function fitFor(wanted: Exercise, candidate: Exercise): Fit | undefined {
     ],
     reasonsAgainst: lost.map((muscle) => ({
       code: 'less-of-muscle',
-      words: `It does less for: ${inSentence(nameOf(muscle))}.`,
+      words: `It does less for: ${inSentence(muscleOf(muscle).name)}.`,
     })),
   };
 }
 
 function mainMuscles(exercise: Exercise): readonly MuscleId[] {
   return Object.keys(exercise.direct) as MuscleId[];
-}
-
-function nameOf(muscle: MuscleId): string {
-  return muscles.find(({ id }) => id === muscle)?.name ?? muscle;
 }

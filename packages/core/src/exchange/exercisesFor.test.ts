@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Station } from '../anatomy/index.ts';
 import { limitsFor } from '../safety/index.ts';
 import type { Area, AreaOptions, ExchangeSetting } from './Exchange.ts';
 import { exercisesFor } from './exercisesFor.ts';
@@ -24,6 +25,30 @@ describe('exercisesFor', () => {
     const limits = limitsFor({ clinician: { by: 'physician', notAllowed: ['push-ups'] } });
     const found = exercisesFor('chest', { limits, atHand: { loads: [], stations: [] } });
     expect(found).toMatchObject({ kind: 'nothing-suitable' });
+  });
+});
+
+describe('what the clinician could be asked about', () => {
+  const none = { loads: [], stations: [] } as const;
+  const about = (area: Area, notAllowed: readonly string[], stations: readonly Station[]) =>
+    options(area, {
+      limits: limitsFor({ clinician: { by: 'physician', notAllowed } }),
+      atHand: { ...none, stations },
+    }).askAbout;
+
+  it('is what the list takes away, as far as it can be done here', () => {
+    expect(about('legs', [], ['chair'])).toEqual([]);
+    expect(about('legs', ['squats'], ['chair'])).toEqual([
+      'Squat without weight',
+      'Sit to stand from a chair',
+    ]);
+    expect(about('legs', ['squats'], [])).toEqual(['Squat without weight']);
+  });
+
+  it('is nothing that the list does not mean', () => {
+    // the row under a low bar has the trunk supported by nothing but the hands, and no hinge
+    expect(about('back', ['bent-over row'], ['low-bar'])).toEqual([]);
+    expect(about('back', ['row'], ['low-bar'])).toHaveLength(1);
   });
 });
 

@@ -44,6 +44,24 @@ describe('objectionsTo', () => {
     expect(codes(id, client)).toEqual([code]);
   });
 
+  it('pauses no other joint and leaves out no other support', () => {
+    const complaints = [{ kind: 'elbow-outer', redFlags: ['weakness'] }] as const;
+    expect(codes('leg-extension', { complaints })).toEqual([]);
+    expect(codes('machine-crunch', { pregnancy: 'pregnant' })).toEqual([]);
+  });
+
+  it('says how many hands it needs, and quotes what the limit is for', () => {
+    const words = (id: string, client: ClientHealth) =>
+      objectionsTo(named(id), limitsFor(client))[0]?.words;
+    const clinician = { by: 'physician', handsOutOfUse: ['left', 'right'] } as const;
+    expect(words('barbell-curl', { clinician })).toContain('both hands');
+    expect(words('concentration-curl', { clinician })).toContain('a hand');
+    expect(codes('leg-extension', { clinician })).toEqual([]);
+    expect(words('dip', { complaints: [{ kind: 'shoulder-slips-or-unstable' }] })).toMatch(
+      /the upper arm behind the trunk under load.*feels loose or slips/,
+    );
+  });
+
   it('leaves what only asks for ease', () => {
     expect(codes('romanian-deadlift', { complaints: [{ kind: 'low-back' }] })).toEqual([]);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exercises } from '../anatomy/index.ts';
 import { clinicianTerms } from './clinicianTerms.ts';
+import { exerciseWith } from './exercises.testing.ts';
 import { readClinicianList } from './readClinicianList.ts';
 
 const out = (...list: readonly string[]) => {
@@ -27,6 +28,22 @@ describe('readClinicianList', () => {
     expect(out('chest-supported-shrug')).toEqual(['chest-supported-shrug']);
   });
 
+  it('reads either of them, with or without hyphens', () => {
+    const own = [
+      exerciseWith('oar-pull', { name: 'Seated oar work', movement: 'carry' }),
+      exerciseWith('b', { name: 'Hull-side lean', movement: 'carry' }),
+    ];
+    const like = (words: string) => {
+      const filter = readClinicianList([words], own);
+      return own.filter((exercise) => filter.reasonAgainst(exercise)).map(({ id }) => id);
+    };
+    expect(like('oar pull')).toEqual(['oar-pull']);
+    expect(like('Oar-pulls')).toEqual(['oar-pull']);
+    expect(like('seated oar work')).toEqual(['oar-pull']);
+    expect(like('hull side leans')).toEqual(['b']);
+    expect(like('oarpull')).toEqual([]);
+  });
+
   it('takes a bent-over row as the unsupported ones, a row as all', () => {
     expect(out('bent-over row')).toContain('barbell-bent-over-row');
     expect(out('bent-over row')).not.toContain('machine-row');
@@ -37,12 +54,41 @@ describe('readClinicianList', () => {
     expect(readClinicianList(['squat'], exercises).positions).toEqual([]);
     expect(out('squat')).not.toContain('barbell-deadlift');
     const two = readClinicianList(['squat', 'shrug'], exercises);
-    expect(two.positions).toContain('spine-upright-load');
+    expect(two.positions.toSorted()).toEqual([
+      'spine-loaded-bend',
+      'spine-loaded-twist',
+      'spine-seated-load',
+      'spine-unsupported-hinge',
+      'spine-upright-load',
+    ]);
+    // both draw the upper arm behind the trunk, and neither loads the spine
+    expect(readClinicianList(['bench press', 'dip'], exercises).positions).toEqual([
+      'shoulder-behind-trunk',
+    ]);
     expect(out('squat', 'shrug')).toContain('farmer-carry');
   });
 
   it('counts an entry said twice once', () => {
     expect(readClinicianList(['squat', 'squats'], exercises).positions).toEqual([]);
+  });
+
+  it('names the movement of each entry that has one', () => {
+    expect(readClinicianList(['power clean', 'lunge', 'dip'], exercises).named).toEqual([
+      'split-squat',
+      'dip',
+    ]);
+  });
+
+  it('says where the list and the description of an exercise disagree', () => {
+    const code = (id: string, ...list: readonly string[]) => {
+      const exercise = exercises.find((candidate) => candidate.id === id);
+      return exercise && readClinicianList(list, exercises).reasonAgainst(exercise)?.code;
+    };
+    // squat and shrug are about load along the spine: a bar on the back is, a belt is not
+    expect(code('barbell-back-squat', 'squat', 'shrug')).toBe('on-clinicians-list');
+    expect(code('belt-squat', 'squat', 'shrug')).toBe('on-clinicians-list-conflict');
+    expect(code('belt-squat', 'squat')).toBe('on-clinicians-list');
+    expect(code('farmer-carry', 'squat', 'shrug')).toBe('like-clinicians-list');
   });
 
   it('hands back what it cannot read', () => {

@@ -81,8 +81,7 @@ function covers(term: ClinicianTerm, exercise: Exercise): boolean {
 function sharedPositions(terms: readonly ClinicianTerm[]): readonly PositionId[] {
   const about = [...new Set(terms)].flatMap((term) => term.about);
   const shared = new Set(about.filter((position, at) => about.indexOf(position) < at));
-  const onTheSpine = terms.filter((term) => term.about.some((p) => SPINE_LOADS.includes(p)));
-  const spine = [...shared].some((p) => SPINE_LOADS.includes(p)) && onTheSpine.length > 1;
+  const spine = [...shared].some((position) => SPINE_LOADS.includes(position));
   return [...new Set([...shared, ...(spine ? SPINE_LOADS : [])])];
 }
 

@@ -21,11 +21,12 @@ export function suggestionsFrom(
   fit: (exercise: Exercise) => Fit | undefined,
 ): readonly Suggestion[] {
   return candidates
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1))
     .flatMap((candidate) => waysOf(candidate, setting, against, fit).slice(0, 1))
     .sort(byScore);
 }
 
-/** Every set-up of one exercise that passes with the fewest changes, best first. */
+/** Every set-up of one exercise that passes with the fewest changes, best first, then as they are listed. */
 export function waysOf(
   candidate: Exercise,
   setting: ExchangeSetting,
@@ -59,6 +60,5 @@ export function waysOf(
 
 function byScore(a: Suggestion, b: Suggestion): number {
   // Sums of the same shares in another order differ in the last bits: compare at 1e-9.
-  const difference = Math.round(b.score * 1e9) - Math.round(a.score * 1e9);
-  return difference || (a.exercise.id < b.exercise.id ? -1 : 1);
+  return Math.round(b.score * 1e9) - Math.round(a.score * 1e9);
 }

@@ -33,11 +33,25 @@ describe('supportedBodyWeight', () => {
     expect(notes.join(' ')).toMatch(/Raised feet put more/);
   });
 
+  // 0.671 and 0.733 of 80 kg; 80 % of people lie within 1.2816 deviations of 0.038 and 0.036.
+  it('spreads as the measured people did', () => {
+    const { topKg, bottomKg } = supportedBodyWeight('feet-on-floor', 80);
+    expect([topKg.low, topKg.likely, topKg.high].map((kg) => kg.toFixed(2))).toEqual([
+      '49.78',
+      '53.68',
+      '57.58',
+    ]);
+    expect([bottomKg.low, bottomKg.high].map((kg) => kg.toFixed(2))).toEqual(['54.95', '62.33']);
+    expect(topKg.level).toBe(0.8);
+  });
+
   it('grows in proportion to body weight and refuses what is none', () => {
     const light = supportedBodyWeight('knees-on-floor', 60);
     const heavy = supportedBodyWeight('knees-on-floor', 120);
     expect(heavy.topKg.likely).toBeCloseTo(2 * light.topKg.likely, 9);
-    expect(() => supportedBodyWeight('knees-on-floor', 0)).toThrow(RangeError);
+    expect(() => supportedBodyWeight('knees-on-floor', 0)).toThrow(
+      /supportedBodyWeight: bodyWeightKg/,
+    );
     expect(() => supportedBodyWeight('feet-on-floor', Number.NaN)).toThrow(RangeError);
   });
 

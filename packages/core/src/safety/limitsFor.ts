@@ -43,7 +43,9 @@ export function limitsFor(client: ClientHealth, context: TrainingContext = {}): 
     clinician?.intensityCap,
     lower,
   );
-  const window = general.find((rule) => rule.limits?.repWindow);
+  const [repWindow] = general.flatMap(({ caution, limits }) =>
+    limits?.repWindow ? [{ ...limits.repWindow, reasons: [reasonOf(caution)] }] : [],
+  );
   const lowerings = strictest(
     general.map((rule) => [rule, rule.limits?.hardLowerings]),
     undefined,
@@ -59,9 +61,7 @@ export function limitsFor(client: ClientHealth, context: TrainingContext = {}): 
     heartRateTargets: permission('heartRateTargets'),
     unsupervised: permission('unsupervised'),
     ...(cap && { intensityCap: { share: cap.value, reasons: cap.reasons } }),
-    ...(window?.limits?.repWindow && {
-      repWindow: { ...window.limits.repWindow, reasons: [reasonOf(window.caution)] },
-    }),
+    ...(repWindow && { repWindow }),
     repsInReserve: repsInReserve(general, clinician),
     ...(lowerings && { hardLowerings: { count: lowerings.value, reasons: lowerings.reasons } }),
     positions: positionLimits(complaints),
