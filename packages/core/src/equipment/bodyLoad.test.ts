@@ -37,6 +37,13 @@ describe('bodyLoad', () => {
     expect(load(kg(90), kg(-89.5)).load).toBe(kg(0.5));
   });
 
+  it('refuses help that leaves nothing in the lightest position', () => {
+    // 60 % of 80 kg is 48 kg
+    const push = { low: 0.6, high: 0.7 };
+    expect(bodyLoad(kg(80), kg(-48), push).kind).toBe('refused');
+    expect(load(kg(80), kg(-47.5), push).range).toEqual({ low: kg(0.5), high: kg(8.5) });
+  });
+
   it('refuses a body of no weight and shares beyond the body', () => {
     expect(() => bodyLoad(kg(0), kg(10))).toThrow(RangeError);
     expect(() => bodyLoad(Number.NaN as Load, kg(10))).toThrow(RangeError);

@@ -90,6 +90,67 @@ describe('changeLoading on other equipment', () => {
     ]);
   });
 
+  it('takes add-ons off before a weight goes back, and fits them when the next is in the hand', () => {
+    const single = { ...pair(10, [1]), hands: 1, pieces: 2 } as const;
+    expect(words(single, 'nothing')).toEqual(['remove-add-on 1', 'put-back 10']);
+    expect(words('nothing', single)).toEqual(['pick-up 10', 'fit-add-on 1']);
+    expect(words(single, pair(10))).toEqual([
+      ...['remove-add-on 1', 'put-back 10'],
+      ...['pick-up 10', 'pick-up 10'],
+    ]);
+  });
+
+  it('leaves as many equal add-ons as both loadings have', () => {
+    expect(words(pin(20, [1, 1, 2]), pin(20, [1]))).toEqual(['remove-add-on 1', 'remove-add-on 2']);
+    expect(words('nothing', pin(20, [1]))).toEqual(['pin 20', 'fit-add-on 1']);
+  });
+
+  it('goes from one amount of help to another, and leaves the same one', () => {
+    const help = (value: number) =>
+      ({ kind: 'assistance', added: { value, unit: 'kg' }, pieces: 0 }) as const;
+    expect(words(help(-15), help(-20))).toEqual(['help -20']);
+    expect(words(help(-15), help(-15))).toEqual([]);
+    expect(words(help(-15), 'nothing')).toEqual(['help 0']);
+  });
+
+  it('loads two handles one after the other, the ends of each in turn', () => {
+    const handles = {
+      kind: 'plates',
+      stacks: (
+        [
+          'first-handle-left',
+          'first-handle-right',
+          'second-handle-left',
+          'second-handle-right',
+        ] as const
+      ).map((place) => ({ place, plates: [plate(2), plate(1)] })),
+      pieces: 8,
+    } as const;
+    const loaded = changeLoading('nothing', handles);
+    expect(loaded.steps.map(inWords)).toEqual([
+      ...['put-on first-handle-left 2', 'put-on first-handle-right 2'],
+      ...['put-on first-handle-left 1', 'put-on first-handle-right 1'],
+      ...['put-on second-handle-left 2', 'put-on second-handle-right 2'],
+      ...['put-on second-handle-left 1', 'put-on second-handle-right 1'],
+    ]);
+    expect(loaded.mostSideDifference).toBe(kg(2));
+  });
+
+  it('digs down one post and builds it up again', () => {
+    const post = (...values: readonly number[]) =>
+      ({
+        kind: 'plates',
+        stacks: [{ place: 'post', plates: values.map((value) => plate(value)) }],
+        pieces: values.length,
+      }) as const;
+    const change = changeLoading(post(20, 10, 5), post(20, 2.5, 1.25));
+    expect(change.steps.map(inWords)).toEqual([
+      ...['take-off post 5', 'take-off post 10'],
+      ...['put-on post 2.5', 'put-on post 1.25'],
+    ]);
+    expect(change.mostSideDifference).toBe(0);
+  });
+
   it('changes only the magnets of a pair that stays in hand', () => {
     expect(words(pair(10, [0.5]), pair(10, [1]))).toEqual([
       'remove-add-on 0.5',
@@ -117,6 +178,10 @@ describe('changeLoading on other equipment', () => {
   });
 
   it('refuses to change a bar into dumbbells', () => {
-    expect(() => changeLoading(bothEnds(plate(5)), pair(10))).toThrow(/changeLoading/);
+    expect(() => changeLoading(bothEnds(plate(5)), pair(10))).toThrow(
+      /changeLoading: .* from plates to fixed;/,
+    );
+    expect(() => changeLoading(pair(10), pin(5))).toThrow(/from fixed to pin;/);
+    expect(() => changeLoading(pin(5), bothEnds())).toThrow(/from pin to plates;/);
   });
 });

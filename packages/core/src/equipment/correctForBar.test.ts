@@ -17,6 +17,10 @@ describe('correctForBar', () => {
     expect(correctForBar(corrected, kg(27.5), kg(20)).corrected).toBe(kg(100));
   });
 
+  it('takes the bar alone', () => {
+    expect(correctForBar(kg(20), kg(20), kg(15)).corrected).toBe(kg(15));
+  });
+
   it('refuses a log entry lighter than the bar it was counted with', () => {
     expect(() => correctForBar(kg(15), kg(20), kg(15))).toThrow(/correctForBar/);
     expect(() => correctForBar(Number.NaN as Load, kg(20), kg(15))).toThrow(RangeError);

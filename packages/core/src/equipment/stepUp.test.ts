@@ -41,8 +41,10 @@ describe('stepUp', () => {
     });
   });
 
-  it('takes exactly 10 % as it is', () => {
+  it('takes exactly 10 % as it is, and bridges exactly 40 % with repetitions still', () => {
     expect(step(rack(20, 22), 20)).toMatchObject({ percent: 10, size: 'ordinary' });
+    expect(step(rack(10, 14), 10)).toMatchObject({ percent: 40, size: 'large' });
+    expect(step(rack(10, 14.1), 10)).toMatchObject({ size: 'beyond-repetitions' });
   });
 
   it('does not foretell the next load from repetitions when it is twice as heavy', () => {
@@ -81,6 +83,6 @@ describe('stepUp', () => {
       kind: 'none',
       reason: 'nothing-to-add',
     });
-    expect(() => stepUp(rack(20), loads, kg(0))).toThrow(RangeError);
+    expect(() => stepUp(rack(20), loads, kg(0))).toThrow(/stepUp: from in steps/);
   });
 });

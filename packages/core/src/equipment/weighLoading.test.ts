@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { kg, type LoadValue, toKg, toLb } from '../load/index.ts';
+import type { Equipment } from './Equipment.ts';
 import type { Loading } from './Loading.ts';
 import { bothEnds, ends, kgBar, plate } from './oracle/exampleGear.ts';
 import { weighLoading } from './weighLoading.ts';
@@ -103,10 +104,85 @@ describe('weighLoading', () => {
     });
   });
 
+  it('refuses help that leaves nothing in the lightest position, as the list of loads does', () => {
+    const station = { kind: 'body', ...named } as const;
+    const push = { bodyWeight: kilograms(80), movedShare: { low: 0.6, high: 0.7 } };
+    const help = (value: number): Loading => ({
+      kind: 'assistance',
+      added: kilograms(-value),
+      pieces: 0,
+    });
+    // 60 to 70 % of 80 kg are 48 to 56 kg, half way 52
+    expect(weigh(station, help(47), push)).toMatchObject({
+      load: kg(5),
+      range: { low: kg(1), high: kg(9) },
+    });
+    expect(weighLoading(station, help(48), push).kind).toBe('none');
+    expect(weighLoading(station, help(50), push).kind).toBe('none');
+  });
+
+  it('weighs nothing on an unknown machine as nothing, not as refused help', () => {
+    const guided = { kind: 'machine', posts: 2, start: 'unknown', ...named } as const;
+    expect(weigh(guided, bothEnds()).load).toBe(0);
+  });
+
+  it('counts every plate of one post once', () => {
+    const stacks = [{ place: 'post', plates: [plate(10), plate(5)] }] as const;
+    const loading: Loading = { kind: 'plates', stacks, pieces: 2 };
+    const pin = { kind: 'one-post', form: 'belt', base: kilograms(2), ...named } as const;
+    expect(weigh(pin, loading).load).toBe(kg(17));
+    expect(weigh(pin, loading)).not.toHaveProperty('sides');
+    const press = { kind: 'machine', posts: 1, start: kilograms(3), ...named } as const;
+    expect(weigh(press, loading)).toMatchObject({ load: kg(18), shown: kg(15) });
+  });
+
+  it('says which end is the heavier one', () => {
+    expect(weigh(kgBar(20), ends([plate(10), plate(5)], [plate(10)])).sides).toEqual({
+      ...{ left: kg(15), right: kg(10) },
+      ...{ difference: kg(5), heavier: 'left' },
+    });
+  });
+
+  it('takes for each kind of equipment its own loadings and no others', () => {
+    const pieces = 0;
+    const loadings: Readonly<Record<string, Loading>> = {
+      bar: bothEnds(),
+      post: { kind: 'plates', stacks: [{ place: 'post', plates: [] }], pieces },
+      belt: { kind: 'plates', stacks: [{ place: 'belt', plates: [] }], pieces },
+      alone: { kind: 'plates', stacks: [], pieces },
+      fixed: { kind: 'fixed', weight: kilograms(10), hands: 2, addOns: [], pieces },
+      pin: { kind: 'pin', pin: kilograms(10), addOns: [], pieces },
+      help: { kind: 'assistance', added: kilograms(-10), pieces },
+    };
+    const own = (equipment: Equipment) =>
+      Object.entries(loadings).flatMap(([name, loading]) => {
+        try {
+          weighLoading(equipment, loading, { bodyWeight: kilograms(80) });
+          return [name];
+        } catch (error) {
+          expect(String(error)).toMatch(/RangeError: weighLoading: .* cannot have a loading of/);
+          return [];
+        }
+      });
+    const base = kilograms(5);
+    expect(own(kgBar(20))).toEqual(['bar']);
+    expect(own({ kind: 'one-post', form: 'belt', base, ...named })).toEqual(['post']);
+    expect(own({ kind: 'machine', posts: 2, start: base, ...named })).toEqual(['bar']);
+    expect(own({ kind: 'machine', posts: 1, start: base, ...named })).toEqual(['post']);
+    expect(own({ kind: 'handles', handle: base, handles: 2, ...named })).toEqual([]);
+    expect(own({ kind: 'body', ...named })).toEqual(['alone', 'help']);
+    expect(own({ kind: 'body', belt: {}, ...named })).toEqual(['belt', 'alone', 'help']);
+    const weights = [{ weight: kilograms(10), pieces: 2 }];
+    expect(own({ kind: 'fixed', form: 'dumbbell', weights, ...named })).toEqual(['fixed']);
+    expect(own({ kind: 'stack', first: base, rest: [], pulleyRatio: 1, ...named })).toEqual([
+      'pin',
+    ]);
+  });
+
   it('refuses loadings that the equipment cannot have', () => {
     const pin: Loading = { kind: 'pin', pin: kilograms(5), addOns: [], pieces: 0 };
-    expect(() => weighLoading(kgBar(20), pin)).toThrow(/barbell cannot have/);
+    expect(() => weighLoading(kgBar(20), pin)).toThrow(/barbell cannot have a loading of pin$/);
     const post: Loading = { kind: 'plates', stacks: [{ place: 'post', plates: [] }], pieces: 0 };
-    expect(() => weighLoading(kgBar(20), post)).toThrow(/post/);
+    expect(() => weighLoading(kgBar(20), post)).toThrow(/loading of plates post$/);
   });
 });

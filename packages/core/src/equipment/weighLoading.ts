@@ -47,13 +47,14 @@ export function weighLoading(
   if (rig.kind === 'none') return rig;
   const mass = massOfLoading(equipment, rig, loading);
   const load = rig.loadOf(mass);
-  if (load <= 0 && mass < 0) return NOTHING_LEFT;
+  const range = rig.rangeOf?.(mass);
+  if (mass < 0 && (range?.low ?? load) <= 0) return NOTHING_LEFT;
   const sides = compareSides(loading);
   return {
     kind: 'weighed',
     load,
     shown: rig.shownOf(mass),
-    ...(rig.rangeOf ? { range: rig.rangeOf(mass) } : {}),
+    ...(range ? { range } : {}),
     counts: rig.counts,
     standing: rig.standing,
     notes: rig.notes,
