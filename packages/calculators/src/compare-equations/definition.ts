@@ -5,7 +5,7 @@ import { loadText } from '../fields/fieldText.ts';
 import { inUnit } from '../shared/inUnit.ts';
 import { loadFace } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { computeEquations, type EquationsResult, MOST_REPS } from './compute.ts';
 import { EquationsDetails } from './details.tsx';
 import { exactOf } from './exactOf.ts';
@@ -81,7 +81,7 @@ function certaintyOf(
   { spread, isInside, own }: EquationsResult,
 ): Certainty {
   if (spread === null || own === null) return { kind: 'exact', says: said.itself };
-  const percent = words.chance.percent(formatNumber(spread.share * 100, 0));
+  const percent = formatPercent(spread.share);
   const over = isInside ? said.over : said.overAll;
   const figure = (kg: number) => formatNumber(inUnit(kg, show), 0);
   return {

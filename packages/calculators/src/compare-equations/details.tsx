@@ -1,7 +1,7 @@
 import type { EquationAnswer, OneRepMaxEquation } from '@windlass/core/strength';
 import { inUnit } from '../shared/inUnit.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { EquationsResult } from './compute.ts';
 import type { EquationsInput } from './fields.ts';
 import { said } from './words.ts';
@@ -52,7 +52,8 @@ export function EquationsDetails({ input, result }: EquationsDetailsProps) {
 }
 
 function rangeWords({ validReps, validShares }: OneRepMaxEquation): string {
-  const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
   if (validReps) return said.reps(...validReps);
-  return validShares ? said.shares(percent(validShares[0]), percent(validShares[1])) : said.noRange;
+  return validShares
+    ? said.shares(formatPercent(validShares[0]), formatPercent(validShares[1]))
+    : said.noRange;
 }

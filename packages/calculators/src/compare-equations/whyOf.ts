@@ -3,7 +3,7 @@ import { kappaAtTempo, shareForReps } from '@windlass/core/strength';
 import type { Why } from '../contract/Answer.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { Answered, EquationsResult } from './compute.ts';
 import type { EquationsInput } from './fields.ts';
 import { said } from './words.ts';
@@ -25,12 +25,7 @@ export function whyOf(input: EquationsInput, result: EquationsResult): Why {
     formula: said.formula,
     steps: [
       ...ends.map((one) => stepOf(one, toKg(set.load), input.reps)),
-      said.ownStep(
-        input.reps,
-        words.chance.percent(formatNumber(share * 100, 0)),
-        load,
-        formatNumber(toKg(set.load) / share, 1),
-      ),
+      said.ownStep(input.reps, formatPercent(share), load, formatNumber(toKg(set.load) / share, 1)),
     ],
     restsOn: said.restsOn,
   };

@@ -1,7 +1,6 @@
 import { muscleOverlap } from '@windlass/core/exchange';
-import { formatNumber } from '../ui/formatNumber.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { MuscleChart } from '../ui/MuscleChart.tsx';
-import { words } from '../words.ts';
 import type { ExchangeResult } from './compute.ts';
 import { nameOf } from './nameOf.ts';
 import { said } from './words.ts';
@@ -17,9 +16,7 @@ export function ExchangeView({ result }: { readonly result: ExchangeResult }) {
     name: nameOf(option),
     share: muscleOverlap(exercise, option.exercise),
   }));
-  const rows = bars.map(({ name, share }) =>
-    said.row(name, words.chance.percent(formatNumber(share * 100, 0))),
-  );
+  const rows = bars.map(({ name, share }) => said.row(name, formatPercent(share)));
   return (
     <>
       <p class="wl-pieces-label">{said.shared}</p>

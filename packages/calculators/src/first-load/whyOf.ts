@@ -3,7 +3,7 @@ import { findingRules, kappaAtTempo, oneRepMaxKg, windowShares } from '@windlass
 import type { Why } from '../contract/Answer.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { type FirstLoadResult, reportOf } from './compute.ts';
 import type { FirstLoadInput } from './fields.ts';
 import { said } from './words.ts';
@@ -13,7 +13,6 @@ export function whyOf(input: FirstLoadInput, { step, question }: FirstLoadResult
   const { window, curve, secondsPerRep } = question;
   const atPace = kappaAtTempo(curve.kappa, secondsPerRep).kappa.likely;
   const shares = windowShares(window, { kappa: atPace, alpha: curve.alpha });
-  const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
   return {
     formula: said.formula,
     steps: [
@@ -23,8 +22,8 @@ export function whyOf(input: FirstLoadInput, { step, question }: FirstLoadResult
         window.minReps,
         window.maxReps,
         formatNumber(secondsPerRep, 1),
-        percent(shares.lightest),
-        percent(shares.heaviest),
+        formatPercent(shares.lightest),
+        formatPercent(shares.heaviest),
       ),
     ],
     restsOn: said.restsOn,

@@ -2,7 +2,7 @@ import { repCost, repsUntil } from '@windlass/core/capacity';
 import { kappaAtTempo, kappaBand } from '@windlass/core/strength';
 import { CapacityChart } from '../ui/CapacityChart.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { WindowResult } from './compute.ts';
 import { said } from './words.ts';
 
@@ -36,10 +36,7 @@ export function SetCapacity({ result }: { readonly result: WindowResult }) {
           high: Math.min(1, share.high),
         },
       ]}
-      says={said.capacity(
-        words.chance.percent(formatNumber(asked * 100, 0)),
-        formatNumber(likelySeconds, 0),
-      )}
+      says={said.capacity(formatPercent(asked), formatNumber(likelySeconds, 0))}
     />
   );
 

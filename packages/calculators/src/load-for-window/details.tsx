@@ -2,8 +2,8 @@ import type { ReachableLoad } from '@windlass/core/equipment';
 import { forecastDoubts, type LoadChance } from '@windlass/core/strength';
 import { loadingWords } from '../shared/loadingWords.ts';
 import { loadWords } from '../shared/loadWords.ts';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
 import { SetCapacity } from './SetCapacity.tsx';
 import { said } from './words.ts';
@@ -87,7 +87,6 @@ interface ChanceRowProps {
 }
 
 function ChanceRow({ name, one, isBest, unit }: ChanceRowProps) {
-  const percent = (chance: number) => words.chance.percent(formatNumber(chance * 100, 0));
   const { choice, before, inside, beyond, reps } = one;
   return (
     <tr data-chosen={isBest ? 'true' : undefined}>
@@ -95,9 +94,9 @@ function ChanceRow({ name, one, isBest, unit }: ChanceRowProps) {
         {loadWords(choice.shown, unit)}
         <span class="wl-row-note">{said.row(name, loadingWords(choice))}</span>
       </th>
-      <td class="wl-figure">{percent(before)}</td>
-      <td class="wl-figure">{percent(inside)}</td>
-      <td class="wl-figure">{percent(beyond)}</td>
+      <td class="wl-figure">{formatChance(before)}</td>
+      <td class="wl-figure">{formatChance(inside)}</td>
+      <td class="wl-figure">{formatChance(beyond)}</td>
       <td class="wl-figure">
         {formatNumber(reps.likely, 0)}
         <span class="wl-row-note">

@@ -2,8 +2,8 @@ import { toKg, toLb } from '@windlass/core/load';
 import { loadingWords } from '../shared/loadingWords.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { ChanceChart } from '../ui/ChanceChart.tsx';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
 import { said } from './words.ts';
 
@@ -32,7 +32,7 @@ export function WindowView({ input, result }: WindowViewProps) {
     window.low,
     window.high,
     loadWords(best.choice.shown, show),
-    words.chance.percent(formatNumber(best.inside * 100, 0)),
+    formatChance(best.inside),
   );
   return (
     <>

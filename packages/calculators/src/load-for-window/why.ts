@@ -1,8 +1,9 @@
 import { kappaAtTempo, kappaBand, oneRepMaxKg } from '@windlass/core/strength';
 import { formatTempo } from '@windlass/core/tempo';
 import type { Why } from '../contract/Answer.ts';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { WindowInput, WindowResult } from './compute.ts';
 import { said } from './words.ts';
 
@@ -12,7 +13,6 @@ export function whyLoad(input: WindowInput, { belief, answer, paceSeconds }: Win
   const kappa = kappaBand(belief);
   const atPace = kappaAtTempo(kappa.likely, paceSeconds).kappa.likely;
   const { asked, best } = answer;
-  const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
   const one = (value: number) => formatNumber(value, 1);
   const { window, tempo } = input;
   return {
@@ -29,12 +29,12 @@ export function whyLoad(input: WindowInput, { belief, answer, paceSeconds }: Win
       said.asks(
         window.low,
         window.high,
-        percent(asked.likely),
-        percent(asked.low),
-        percent(asked.high),
+        formatPercent(asked.likely),
+        formatPercent(asked.low),
+        formatPercent(asked.high),
         one(asked.likely * max.likely),
       ),
-      said.best(percent(best.inside), percent(best.before), percent(best.beyond)),
+      said.best(formatChance(best.inside), formatChance(best.before), formatChance(best.beyond)),
     ],
     restsOn: said.restsOn(said.binding[belief.binding]),
   };

@@ -1,7 +1,6 @@
 import type { LiftReview, StrengthTrend } from '@windlass/core/progress';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatDate } from '../ui/formatDate.ts';
-import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
 import type { LogReviewResult } from './compute.ts';
 import { liftName } from './liftName.ts';
 import { rateWords } from './view.tsx';
@@ -51,7 +50,7 @@ function LiftRow({ one }: { readonly one: LiftReview }) {
 }
 
 function Trend({ trend }: { readonly trend: StrengthTrend }) {
-  const rising = words.chance.percent(formatNumber(100 * trend.chanceRising, 0));
+  const rising = formatChance(trend.chanceRising);
   return (
     <>
       {rateWords(trend.percentPerWeek)}

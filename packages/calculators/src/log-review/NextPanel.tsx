@@ -1,7 +1,8 @@
 import { lightWeek, topSets } from '@windlass/core/progress';
 import { loadWords } from '../shared/loadWords.ts';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { LogReviewResult } from './compute.ts';
 import type { LogReviewInput } from './fields.ts';
 import { said } from './words.ts';
@@ -26,16 +27,15 @@ export function NextPanel({ input: { show, window }, result }: NextPanelProps) {
           loads,
         })
       : { kind: 'no-load' as const };
-  const percent = (share: number) => words.chance.percent(formatNumber(100 * share, 0));
   return (
     <section class="wl-panel">
       <h2 class="wl-heading">{said.next}</h2>
       {chance && (
         <p>
           {said.chances(
-            percent(chance.before),
-            percent(chance.inside),
-            percent(chance.beyond),
+            formatChance(chance.before),
+            formatChance(chance.inside),
+            formatChance(chance.beyond),
             window.low,
             window.high,
           )}
@@ -57,10 +57,10 @@ export function NextPanel({ input: { show, window }, result }: NextPanelProps) {
         <>
           <p>
             {said.kept(
-              percent(comeback.strengthKept.low),
-              percent(comeback.strengthKept.high),
+              formatPercent(comeback.strengthKept.low),
+              formatPercent(comeback.strengthKept.high),
               comeback.repsInReserve,
-              percent(comeback.setsShare),
+              formatPercent(comeback.setsShare),
             )}
           </p>
           <p>{said.weeks(comeback.weeks.map(({ shown }) => loadWords(shown, show)))}</p>

@@ -88,7 +88,7 @@ export const said = {
     `${lift}: strength over ${sessions} sessions. Trend of the last eight weeks: ${rate}.`,
   next: 'The next session',
   chances: (before: string, inside: string, beyond: string, low: number, high: number) =>
-    `Sets to the end of their window: before ${low} with a chance of ${before}, within ${low === high ? low : `${low} to ${high}`} ${inside}, beyond ${beyond}.`,
+    `Chance that a set ends before ${low}: ${before}; at ${low === high ? low : `${low} to ${high}`}: ${inside}; beyond: ${beyond}.`,
   nextStep: (load: string, percent: string) => `The step after it: ${load}, ${percent} % more.`,
   kept: (low: string, high: string, left: number, sets: string) =>
     `Strength likely kept: ${low} to ${high}. In the first week leave ${left} repetitions, with ${sets} of the sets.`,

@@ -1,6 +1,6 @@
 import { inUnit } from '../shared/inUnit.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { PairResult } from './compute.ts';
 import type { PairInputs } from './fields.ts';
 import type { Round } from './roundsAfter.ts';
@@ -52,7 +52,7 @@ export function PairDetails({ input, result }: PairDetailsProps) {
       </section>
       <section class="wl-panel">
         <h2 class="wl-heading">{said.correct}</h2>
-        <p>{said.correctSays(percent(forecast.sharePerRep, 1))}</p>
+        <p>{said.correctSays(formatPercent(forecast.sharePerRep, 1))}</p>
       </section>
     </>
   );
@@ -82,11 +82,7 @@ function RoundRow({ number, round, input: { ask, show } }: RoundRowProps) {
           {said.span(reps(repsAtUsualLoad.low), reps(repsAtUsualLoad.high))}
         </span>
       </td>
-      <td class="wl-figure">{percent(capacity.with)}</td>
+      <td class="wl-figure">{formatPercent(capacity.with)}</td>
     </tr>
   );
-}
-
-function percent(share: number, decimals = 0): string {
-  return words.chance.percent(formatNumber(share * 100, decimals));
 }

@@ -1,7 +1,6 @@
 import { inSentence } from '@windlass/core/basis';
-import { formatNumber } from '../ui/formatNumber.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { MuscleChart } from '../ui/MuscleChart.tsx';
-import { words } from '../words.ts';
 import type { PairResult } from './compute.ts';
 import { said } from './words.ts';
 
@@ -9,19 +8,15 @@ import { said } from './words.ts';
 export function PairView({ result }: { readonly result: PairResult }) {
   const bars = result.muscles.map(({ name, share, left, without }) => ({
     name,
-    note: said.partOf(percent(share)),
+    note: said.partOf(formatPercent(share)),
     share: left,
     mark: without,
   }));
-  const named = bars.map(({ name, share }) => said.muscle(inSentence(name), percent(share)));
+  const named = bars.map(({ name, share }) => said.muscle(inSentence(name), formatPercent(share)));
   return (
     <>
       <p class="wl-pieces-label">{said.left}</p>
       <MuscleChart bars={bars} says={said.drawing(named)} />
     </>
   );
-}
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
 }

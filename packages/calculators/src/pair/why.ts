@@ -1,8 +1,7 @@
 import { repCost } from '@windlass/core/capacity';
 import { shareForReps } from '@windlass/core/strength';
 import type { Why } from '../contract/Answer.ts';
-import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { PairResult } from './compute.ts';
 import { curveAtPace } from './curveAtPace.ts';
 import type { PairInputs } from './fields.ts';
@@ -18,15 +17,11 @@ export function whyPair(input: PairInputs, result: PairResult): Why {
   return {
     formula: said.formula,
     steps: [
-      said.takes(isolation.name, reps, percent(reps * cost)),
-      said.isBack(input.between, percent(recovered)),
-      said.liftLeft(compound.name, percent(capacity.with), percent(capacity.without)),
-      said.followsLoad(input.usualReps, percent(loadShare.likely)),
+      said.takes(isolation.name, reps, formatPercent(reps * cost)),
+      said.isBack(input.between, formatPercent(recovered)),
+      said.liftLeft(compound.name, formatPercent(capacity.with), formatPercent(capacity.without)),
+      said.followsLoad(input.usualReps, formatPercent(loadShare.likely)),
     ],
     restsOn: said.restsOn,
   };
-}
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
 }

@@ -1,6 +1,7 @@
 import { chainNeeds, type StageForecast } from '@windlass/core/extension';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { below } from './below/words.ts';
 import type { ChainResult } from './compute.ts';
 import { amountOf } from './view.tsx';
@@ -81,10 +82,9 @@ function StopList({ rules }: { readonly rules: ChainResult['stopRules'] }) {
 
 function StageRow({ forecast }: { readonly forecast: StageForecast }) {
   const { stage, secondsUnderLoad, capacityLeft, chanceOfNone, help = [] } = forecast;
-  const percent = (share: number) => words.chance.percent(formatNumber(share * 100, 0));
   const notes = [
-    ...(chanceOfNone >= 0.05 ? [below.none(percent(chanceOfNone))] : []),
-    ...(help.length > 0 ? [below.help(help.map(({ likely }) => percent(likely)))] : []),
+    ...(chanceOfNone >= 0.05 ? [below.none(formatChance(chanceOfNone))] : []),
+    ...(help.length > 0 ? [below.help(help.map(({ likely }) => formatPercent(likely)))] : []),
   ];
   return (
     <tr>
@@ -94,7 +94,7 @@ function StageRow({ forecast }: { readonly forecast: StageForecast }) {
       </th>
       <BandCell band={amountOf(forecast)} unit={stage.kind === 'hold' ? 's' : ''} />
       <BandCell band={secondsUnderLoad} unit="s" />
-      <td class="wl-figure">{percent(capacityLeft.likely)}</td>
+      <td class="wl-figure">{formatPercent(capacityLeft.likely)}</td>
     </tr>
   );
 }

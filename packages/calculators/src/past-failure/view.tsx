@@ -2,7 +2,7 @@ import type { CapacityTrace } from '@windlass/core/capacity';
 import type { StageForecast } from '@windlass/core/extension';
 import { type CapacityCurvePoint, CapacityCurves } from '../ui/CapacityCurves.tsx';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { ChainResult } from './compute.ts';
 import { LivePlace } from './LivePlace.tsx';
 import { said } from './words.ts';
@@ -31,14 +31,14 @@ export function ChainView({ result, tempo }: ChainViewProps) {
         likely={trace.likely.points}
         high={trace.high.points}
         lines={shown.map(({ id, capacity }) => ({
-          label: said.lines[id](percent(capacity.likely)),
+          label: said.lines[id](formatPercent(capacity.likely)),
           ...capacity,
         }))}
         marks={firstCrossings(trace.likely)}
         says={said.drawing(
           forecast.stages.map(stageWords),
           formatNumber(end.seconds, 0),
-          percent(end.capacity),
+          formatPercent(end.capacity),
         )}
       />
       <LivePlace result={result} tempo={tempo} />
@@ -60,10 +60,6 @@ function capacityAt(points: CapacityTrace['points'], seconds: number): number {
   if (!from || !to || to.seconds === from.seconds) return to?.capacity ?? 1;
   const part = (seconds - from.seconds) / (to.seconds - from.seconds);
   return from.capacity + part * (to.capacity - from.capacity);
-}
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
 }
 
 function StageTile({ forecast }: { readonly forecast: StageForecast }) {

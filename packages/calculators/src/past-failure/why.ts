@@ -4,7 +4,7 @@ import { enduranceCurves, kappaAtTempo } from '@windlass/core/strength';
 import type { Why } from '../contract/Answer.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { below } from './below/words.ts';
 import type { ChainResult } from './compute.ts';
 import type { ChainInput } from './fields.ts';
@@ -21,10 +21,10 @@ export function whyChain(input: ChainInput, result: ChainResult): Why {
     formula: below.formula,
     steps: [
       shareWords(input, intensity),
-      below.lifting(percent(cost, 1), formatNumber(paceSeconds, 1)),
+      below.lifting(formatPercent(cost, 1), formatNumber(paceSeconds, 1)),
       ...trace.lines.flatMap(({ id, capacity: { low, likely, high } }) =>
         id !== 'lift' && kinds.includes(id)
-          ? [below.line(id, percent(likely), percent(low), percent(high))]
+          ? [below.line(id, formatPercent(likely), formatPercent(low), formatPercent(high))]
           : [],
       ),
       below.lifters,
@@ -34,11 +34,7 @@ export function whyChain(input: ChainInput, result: ChainResult): Why {
 }
 
 function shareWords({ heaviness, load, max }: ChainInput, intensity: number): string {
-  if (heaviness === 'share') return below.shareGiven(percent(intensity));
+  if (heaviness === 'share') return below.shareGiven(formatPercent(intensity));
   const inUnit = (value: typeof load) => loadWords(loadFromValue(value), value.unit);
-  return below.share(inUnit(load), inUnit(max), percent(intensity));
-}
-
-function percent(share: number, decimals = 0): string {
-  return words.chance.percent(formatNumber(share * 100, decimals));
+  return below.share(inUnit(load), inUnit(max), formatPercent(intensity));
 }

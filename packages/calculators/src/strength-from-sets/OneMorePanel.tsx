@@ -1,7 +1,6 @@
 import type { Band } from '@windlass/core/basis';
 import { toKg } from '@windlass/core/load';
-import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { StrengthResult } from './compute.ts';
 import type { StrengthInput } from './fields.ts';
 import { kgWords } from './names.ts';
@@ -62,5 +61,5 @@ function heaviestOfNewest({ sets }: StrengthResult) {
 }
 
 function width({ low, likely, high }: Band): string {
-  return words.chance.percent(formatNumber((100 * (high - low)) / likely, 0));
+  return formatPercent((high - low) / likely);
 }

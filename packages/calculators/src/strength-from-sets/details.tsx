@@ -1,7 +1,8 @@
 import { kappaBand, type SetContribution } from '@windlass/core/strength';
 import { kappaOfPeople } from '../shared/kappaOfPeople.ts';
+import { formatChance } from '../ui/formatChance.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { StrengthResult } from './compute.ts';
 import type { StrengthInput } from './fields.ts';
 import { aboutSet, setName } from './names.ts';
@@ -27,7 +28,7 @@ export function StrengthDetails({ input, result }: StrengthDetailsProps) {
           <h2 class="wl-heading">{said.conflict}</h2>
           <ul class="wl-sources">
             {off.map(({ set, slipChance }, at) => (
-              <li key={at}>{said.slip(setName(set, input), percent(slipChance))}</li>
+              <li key={at}>{said.slip(setName(set, input), formatChance(slipChance))}</li>
             ))}
             {said.conflictWhat.map((what) => (
               <li key={what}>{what}</li>
@@ -112,9 +113,7 @@ function ToldRow({ one, isFirst, isAlone, input }: ToldRowProps) {
 
 function narrowedWords(narrowed: number): string {
   if (Math.round(narrowed * 100) === 0) return said.nothingNew;
-  return narrowed > 0 ? said.narrowed(percent(narrowed)) : said.widened(percent(-narrowed));
-}
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
+  return narrowed > 0
+    ? said.narrowed(formatPercent(narrowed))
+    : said.widened(formatPercent(-narrowed));
 }

@@ -8,7 +8,7 @@ import {
 } from '@windlass/core/strength';
 import type { Why } from '../contract/Answer.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { StrengthResult } from './compute.ts';
 import type { StrengthInput } from './fields.ts';
 import { kgWords, setName } from './names.ts';
@@ -48,7 +48,7 @@ function newestStep(set: PerformedSet, kappa: number, input: StrengthInput, alph
   return said.newest(
     setName(set, input),
     formatNumber(reps, 1),
-    words.chance.percent(formatNumber(share * 100, 0)),
+    formatPercent(share),
     kgWords(kg, input, 1),
     kgWords(kg / share, input, 1),
   );

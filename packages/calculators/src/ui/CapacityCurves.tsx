@@ -1,5 +1,6 @@
 import { words } from '../words.ts';
 import { formatNumber } from './formatNumber.ts';
+import { formatPercent } from './formatPercent.ts';
 
 /** Capacity, between 0 and 1, at a moment. */
 export interface CapacityCurvePoint {
@@ -57,7 +58,7 @@ export function CapacityCurves(props: CapacityCurvesProps) {
         <g key={capacity}>
           <path class="wl-grid" d={`M${LEFT} ${y(capacity)}H${RIGHT}`} />
           <text class="wl-tick" x={LEFT - 5} y={y(capacity)} dy="0.35em" text-anchor="end">
-            {words.chance.percent(formatNumber(capacity * 100, 0))}
+            {formatPercent(capacity)}
           </text>
         </g>
       ))}

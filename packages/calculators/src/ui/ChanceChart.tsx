@@ -1,5 +1,4 @@
-import { words } from '../words.ts';
-import { formatNumber } from './formatNumber.ts';
+import { formatPercent } from './formatPercent.ts';
 
 /** One load and its chance. */
 export interface ChancePoint {
@@ -67,7 +66,7 @@ export function ChanceChart({ points, says }: ChanceChartProps) {
             y={round(y(chance) - 6)}
             text-anchor="middle"
           >
-            {words.chance.percent(formatNumber(chance * 100, 0))}
+            {formatPercent(chance)}
           </text>
         ))}
       {labelled(points, x).map(({ value, label, isBest }) => (

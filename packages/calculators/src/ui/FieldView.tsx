@@ -53,11 +53,20 @@ interface HelpLineProps {
 }
 
 function HelpLine({ id, help, problems }: HelpLineProps) {
-  const isWrong = problems.length > 0;
+  const told = problems.map(({ message }) => message).join(' ');
+  const standInRows = problems.every(({ path }) => path.length > 0);
+  if (told === '' || standInRows) {
+    return (
+      <p class="wl-help" id={id} aria-live="polite">
+        {told !== '' && <span class="wl-unseen">{told} </span>}
+        {help}
+      </p>
+    );
+  }
   return (
-    <p class="wl-help" id={id} aria-live="polite" data-wrong={isWrong ? 'true' : undefined}>
-      {isWrong && <span class="wl-mark" aria-hidden="true" />}
-      {isWrong ? problems.map((problem) => problem.message).join(' ') : help}
+    <p class="wl-help" id={id} aria-live="polite" data-wrong="true">
+      <span class="wl-mark" aria-hidden="true" />
+      {told}
     </p>
   );
 }

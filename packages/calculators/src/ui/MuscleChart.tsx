@@ -1,5 +1,4 @@
-import { words } from '../words.ts';
-import { formatNumber } from './formatNumber.ts';
+import { formatPercent } from './formatPercent.ts';
 
 /** One muscle and how much of it is meant, as a share from 0 to 1. */
 export interface MuscleBar {
@@ -41,7 +40,7 @@ export function MuscleChart({ bars, says }: MuscleChartProps) {
             <rect class="wl-share" x={LEFT} y={y + 16} width={x(share)} height="7" />
             {mark !== undefined && <path class="wl-mark-line" d={`M${x(mark)} ${y + 14}v11`} />}
             <text class="wl-best" x="360" y={y + 24} text-anchor="end">
-              {words.chance.percent(formatNumber(share * 100, 0))}
+              {formatPercent(share)}
             </text>
           </g>
         );

@@ -58,6 +58,14 @@ export function RowsControl(props: ControlProps<RowsField>) {
               ),
             )}
             {field.layout === 'line' && remove(row)}
+            {problems
+              .filter(({ path }) => path[0] === row)
+              .map(({ message }) => (
+                <p key={message} class="wl-help" data-wrong="true" aria-hidden="true">
+                  <span class="wl-mark" />
+                  {message}
+                </p>
+              ))}
           </fieldset>
         ))}
       </div>

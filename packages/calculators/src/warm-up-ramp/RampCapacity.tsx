@@ -2,8 +2,7 @@ import { type CapacityStep, capacityTrace, repCost } from '@windlass/core/capaci
 import { generalCurve, kappaAtTempo } from '@windlass/core/strength';
 import { kappaOfPeople } from '../shared/kappaOfPeople.ts';
 import { CapacityChart } from '../ui/CapacityChart.tsx';
-import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import type { RampResult } from './compute.ts';
 import { said } from './words.ts';
 
@@ -27,7 +26,7 @@ export function RampCapacity({ result }: { readonly result: RampResult }) {
     <CapacityChart
       points={points}
       lines={[{ label: said.asksThisMuch, low: share, likely: share, high: share }]}
-      says={said.capacity(percent(left), percent(share))}
+      says={said.capacity(formatPercent(left), formatPercent(share))}
     />
   );
 }
@@ -44,8 +43,4 @@ function traceOf({ plan, workShare }: RampResult, kappa: number) {
     ] satisfies readonly CapacityStep[];
   });
   return capacityTrace({ shares: ALL_AS_ONE, steps }).points;
-}
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
 }

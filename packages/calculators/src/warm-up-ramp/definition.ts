@@ -6,7 +6,7 @@ import { barTexts } from '../shared/barTexts.ts';
 import { loadWords } from '../shared/loadWords.ts';
 import { targetStep } from '../shared/targetStep.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
-import { words } from '../words.ts';
+import { formatPercent } from '../ui/formatPercent.ts';
 import { computeRamp } from './compute.ts';
 import { RampDetails } from './details.tsx';
 import { fields, groups } from './fields.ts';
@@ -42,9 +42,9 @@ export const warmUpRamp = defineCalculator({
   why: (input, { plan, work, workShare }) => ({
     formula: said.formula,
     steps: [
-      said.share(input.possible, percent(workShare)),
+      said.share(input.possible, formatPercent(workShare)),
       said.steps(
-        plan.steps.map(({ shareOfWork }) => percent(shareOfWork)),
+        plan.steps.map(({ shareOfWork }) => formatPercent(shareOfWork)),
         loadWords(work.shown, input.show),
       ),
       said.pieces(plan.piecesHandled),
@@ -67,7 +67,3 @@ export const warmUpRamp = defineCalculator({
       ? targetStep(input.work, weightOfBar(input), input.plates, direction)
       : null,
 });
-
-function percent(share: number): string {
-  return words.chance.percent(formatNumber(share * 100, 0));
-}
