@@ -32,6 +32,10 @@ describe('comeback', () => {
     expect(back(10).strengthKept.likely).toBe(1);
   });
 
+  it('begins after half a lifetime as after ten years: what can be lost is lost', () => {
+    expect(back(26_970)).toEqual(back(9000));
+  });
+
   it('never begins heavier after a longer break', () => {
     let before = Number.POSITIVE_INFINITY;
     for (let days = 0; days <= 400; days += 1) {

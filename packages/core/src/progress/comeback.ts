@@ -59,7 +59,7 @@ const MOST_WEEKS = 26;
  * band because people differ; the start leaves two repetitions after a short break and three after
  * a longer one, by the rep curve. It is rounded down to what the gym has.
  *
- * @param question old repetitions 1 to 100; days 0 to 10,000.
+ * @param question old repetitions 1 to 100; days 0 or more.
  * @returns a start that is never heavier after a longer break; `no-load` when nothing here is light
  * enough.
  * @throws RangeError outside these ranges.
@@ -80,7 +80,7 @@ export function comeback(question: ComebackQuestion): Comeback | NoComebackLoad 
   const { old, layoffDays, loads, curve = generalCurve, illness = false } = question;
   requireNumber('comeback', 'old.load in steps', old.load, 1);
   requireNumber('comeback', 'old.reps', old.reps, 1, 100);
-  requireNumber('comeback', 'layoffDays', layoffDays, 0, 10_000);
+  requireNumber('comeback', 'layoffDays', layoffDays, 0);
   const { graceDays, most, scaleDays, doubt } = strengthDrift.layoff;
   const away = Math.max(0, layoffDays - graceDays);
   const loss = most * (1 - Math.exp(-away / scaleDays));

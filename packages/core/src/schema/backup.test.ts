@@ -146,4 +146,14 @@ describe('a kept record', () => {
     expect(readSaved('sessions', { ...session, plan: 'pull day' }).ok).toBe(false);
     expect(readSaved('sessions', { ...session, plan: { client: {}, gym: {} } }).ok).toBe(false);
   });
+
+  it('is refused by itself where things lie inside one another without end', () => {
+    const deep = '['.repeat(20_000) + ']'.repeat(20_000);
+    const [head] = writeBackup(lists, at).split('"sessions"');
+    const read = readBackup(`${head}"sessions":[{"id":"c9","plan":${deep}}]}`);
+    expect(read.ok && read.value.lists.clients).toEqual(lists.clients);
+    expect(read.ok && read.value.unread.map(({ problems }) => problems[0]?.code)).toEqual([
+      'schema.too-deep',
+    ]);
+  });
 });

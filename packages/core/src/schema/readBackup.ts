@@ -1,5 +1,6 @@
 import { bad, good, type Outcome, type Problem } from '../basis/index.ts';
 import type { ReadBackup, SavedLists, UnreadRecord } from './Backup.ts';
+import { isTooDeep } from './isTooDeep.ts';
 import { readSaved } from './readSaved.ts';
 import type { SavedKind, SavedRecords } from './Saved.ts';
 
@@ -61,9 +62,14 @@ function readList<Kind extends SavedKind>(
       return [read.value];
     }
     const problems = read.ok ? [TWICE] : read.problems;
-    unread.push({ kind, number: index + 1, text: JSON.stringify(entry), problems });
+    unread.push({ kind, number: index + 1, text: textOf(entry), problems });
     return [];
   });
+}
+
+/** A record as it stood; empty where it is too deep to be written. */
+function textOf(entry: unknown): string {
+  return isTooDeep(entry) ? '' : JSON.stringify(entry);
 }
 
 function parse(text: string): unknown {

@@ -1,11 +1,20 @@
 import * as z from 'zod/mini';
 import { bad, good, type Outcome, type Problem } from '../basis/index.ts';
+import { isTooDeep } from './isTooDeep.ts';
+
+const TOO_DEEP: Problem = {
+  code: 'schema.too-deep',
+  path: [],
+  message:
+    'Lists and objects lie inside one another more than 100 deep here. At most 100 are read.',
+};
 
 /** Reads unknown input by a schema: the typed value, or every problem with its place. */
 export function readWith<Schema extends z.core.$ZodType>(
   schema: Schema,
   input: unknown,
 ): Outcome<z.output<Schema>> {
+  if (isTooDeep(input)) return bad(TOO_DEEP);
   const result = z.safeParse(schema, input);
   if (result.success) return good(result.data);
   return bad(...result.error.issues.map(problemOf));

@@ -105,9 +105,9 @@ describe('readSide', () => {
     expect(answer(readSide(cell))).toBe(side);
   });
 
-  it('refuses anything else', () => {
-    expect(answer(readSide('both'))).toMatchObject([
-      { code: 'progress.unknown-side', path: ['side'], received: 'both' },
+  it.each(['both', '__proto__', 'constructor'])('refuses %j', (cell) => {
+    expect(answer(readSide(cell))).toMatchObject([
+      { code: 'progress.unknown-side', path: ['side'], received: cell },
     ]);
   });
 });
