@@ -15,18 +15,9 @@ import { onlyTranslated, translatedFolder, withTranslations } from './translatio
 const base = (process.env.WINDLASS_BASE ?? '/').replace(/\/?$/, '/');
 const language = languages.find((id) => id === process.env.WINDLASS_LANGUAGE);
 
-/**
- * One file for all of Preact: what draws and what keeps state are always wanted together. A script
- * that fetches another has it already, so only what comes with the other is asked for ahead.
- */
+/** One file for all of Preact: what draws and what keeps state are always wanted together. */
 const client = {
   build: {
-    modulePreload: {
-      resolveDependencies: (_: string, files: string[]) => {
-        const ahead = files.filter((file) => !/preact|preload-helper/.test(file));
-        return ahead.length > 1 ? ahead : [];
-      },
-    },
     rolldownOptions: {
       output: { codeSplitting: { groups: [{ name: 'preact', test: /node_modules.preact/ }] } },
     },

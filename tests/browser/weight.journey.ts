@@ -10,9 +10,14 @@ const assets = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), '
 const MOST_BYTES = 45_000;
 /**
  * More than that: the log review reads tables, learns from them and plans before its first number;
- * an exchange knows all exercises, and is a little over since a frame keeps what a page arrived with.
+ * an exchange knows all exercises, and a chain its rules: both are a little over since the frame keeps
+ * what a page arrived with and says what is wrong in a row within that row.
  */
-const MOST_BYTES_OF: Readonly<Record<string, number>> = { 'log-review': 64_000, exchange: 45_500 };
+const MOST_BYTES_OF: Readonly<Record<string, number>> = {
+  'log-review': 64_000,
+  exchange: 45_500,
+  'past-failure': 45_500,
+};
 
 describe('the page of a tool', () => {
   const frame = firstScripts(fileNamed(assets, 'Calculator.'));

@@ -117,8 +117,6 @@ export const words = {
   },
   chance: {
     percent: (figure: string) => `${figure} %`,
-    nearlyCertain: 'over 99 %',
-    nearlyImpossible: 'under 1 %',
   },
   bar: {
     otherSide: 'the other side is the same',

@@ -54,19 +54,13 @@ interface HelpLineProps {
 
 function HelpLine({ id, help, problems }: HelpLineProps) {
   const told = problems.map(({ message }) => message).join(' ');
-  const standInRows = problems.every(({ path }) => path.length > 0);
-  if (told === '' || standInRows) {
-    return (
-      <p class="wl-help" id={id} aria-live="polite">
-        {told !== '' && <span class="wl-unseen">{told} </span>}
-        {help}
-      </p>
-    );
-  }
+  // what is wrong in a row is seen there, and only heard here
+  const isSeen = problems.some(({ path }) => path.length === 0);
   return (
-    <p class="wl-help" id={id} aria-live="polite" data-wrong="true">
-      <span class="wl-mark" aria-hidden="true" />
-      {told}
+    <p class="wl-help" id={id} aria-live="polite" data-wrong={isSeen ? 'true' : undefined}>
+      {isSeen && <span class="wl-mark" aria-hidden="true" />}
+      {isSeen ? told : help}
+      {!isSeen && <span class="wl-unseen"> {told}</span>}
     </p>
   );
 }
