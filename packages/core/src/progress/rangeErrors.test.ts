@@ -83,7 +83,7 @@ describe('a mistake in code', () => {
     ['comeback: old.load in steps', back({ old: { load: nothing, reps: 5 } })],
     ['comeback: old.reps', back({ old: { load: kg(100), reps: 0 } })],
     ['comeback: layoffDays', back({ layoffDays: -1 })],
-    ['comeback: layoffDays', back({ layoffDays: 10_001 })],
+    ['comeback: layoffDays', back({ layoffDays: Number.POSITIVE_INFINITY })],
     ['nextLoad: minReps', next({ window: { minReps: 0, maxReps: 5 } })],
     ['nextLoad: maxReps', next({ window: { minReps: 6, maxReps: 5 } })],
     ['nextLoad: maxReps', next({ window: { minReps: 6, maxReps: 201 } })],
