@@ -222,7 +222,7 @@ describe('the planner', () => {
 
   // Planning a whole session, with pairs, sets past failure and exchanges, and reading a draft for it
   // is more than the page itself, which arrives with its first plan. It comes at the first touch.
-  it('stands with at most 90 kB of script, compressed, and plans with at most 80 kB more', () => {
+  it('stands with at most 60 kB of script, compressed, and plans with at most 88 kB more', () => {
     const html = readFileSync(join(dist, 'plan', 'index.html'), 'utf8');
     const first = new Set<string>();
     for (const [, file = ''] of html.matchAll(/<script[^>]*src="\/([^"]+)"/g))
@@ -234,7 +234,7 @@ describe('the planner', () => {
     console.log(
       `planner: ${sizes.map((bytes) => `${(bytes / 1000).toFixed(1)} kB`).join(', then ')}`,
     );
-    expect(sizes[0]).toBeLessThanOrEqual(90_000);
-    expect(sizes[1]).toBeLessThanOrEqual(80_000);
+    expect(sizes[0]).toBeLessThanOrEqual(60_000);
+    expect(sizes[1]).toBeLessThanOrEqual(88_000);
   });
 });
