@@ -86,14 +86,11 @@ function row(
  * lifts. Each lift’s own mean takes one degree of freedom, so a lift with one group tells nothing.
  */
 function betweenGroups(): number {
-  const byLift = new Map<string, number[]>();
-  for (const { lift, counts } of repGroups().filter(({ fitted }) => fitted)) {
-    if (lift === 'any') continue;
-    byLift.set(lift, [...(byLift.get(lift) ?? []), Math.log(fitKappa(counts, 0.5))]);
-  }
+  const fitted = repGroups().filter((group) => group.fitted && group.lift !== 'any');
   let squares = 0;
   let freedom = 0;
-  for (const lnKappas of byLift.values()) {
+  for (const groups of Map.groupBy(fitted, ({ lift }) => lift).values()) {
+    const lnKappas = groups.map(({ counts }) => Math.log(fitKappa(counts, 0.5)));
     const mean = lnKappas.reduce((sum, one) => sum + one, 0) / lnKappas.length;
     squares += lnKappas.reduce((sum, one) => sum + (one - mean) ** 2, 0);
     freedom += lnKappas.length - 1;

@@ -60,7 +60,7 @@ function HelpLine({ id, help, problems }: HelpLineProps) {
     <p class="wl-help" id={id} aria-live="polite" data-wrong={isSeen ? 'true' : undefined}>
       {isSeen && <span class="wl-mark" aria-hidden="true" />}
       {isSeen ? told : help}
-      {!isSeen && <span class="wl-unseen"> {told}</span>}
+      {told && !isSeen && <span class="wl-unseen"> {told}</span>}
     </p>
   );
 }
