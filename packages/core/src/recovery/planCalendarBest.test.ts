@@ -72,6 +72,41 @@ describe('of equally many sessions', () => {
     expect(placed(request)).toEqual(['B 2T18:00', 'A 3T18:00', 'C 5T18:00', 'A 6T18:30']);
   });
 
+  it('a way whose muscles are ready sooner is kept beside one that keeps more', () => {
+    // A on the 4th is kept, but is not ready again within the week: two sessions.
+    const sessions = [session('A', { lats: 96 }), session('B', { vasti: 24 })];
+    const keep = [on('A', 4), on('B', 5)];
+    expect(placed({ ...openOn(2, 4, 5, 6), sessions, keep })).toEqual([
+      'A 2T18:00',
+      'B 5T18:00',
+      'A 6T18:00',
+    ]);
+  });
+
+  it('the most even has the least sum of squared days beyond, not most gaps that are even', () => {
+    // two a week: 3 or 4 days are even. The 1st, 6th, 8th and 10th are 5, 2 and 2 days apart:
+    // 1 + 1 + 1 = 3. The 1st, 2nd, 6th and 10th are 1, 4 and 4 days apart: 4 + 0 + 0 = 4.
+    const open = [1, 2, 6, 8, 10];
+    const request: CalendarRequest = {
+      zone: 'UTC',
+      firstDay: '2026-03-01',
+      days: 14,
+      rota: {
+        firstDay: '2026-03-01',
+        days: Array.from({ length: 14 }, (_, i) => (open.includes(i + 1) ? evening : off)),
+      },
+      sessions: [session('all', { lats: 20 })],
+      perWeek: 2,
+    };
+    const plan = planCalendar(request);
+    expect(plan.kind === 'planned' && plan.sessions.map(({ date }) => date.slice(8))).toEqual([
+      '01',
+      '06',
+      '08',
+      '10',
+    ]);
+  });
+
   it('the best of as many ways as are compared is taken, those judged best so far', () => {
     // the 3rd and the 7th are four days apart, the 2nd and the 7th five
     const even = { ...openOn(2, 3, 7), perWeek: 2 };
@@ -80,6 +115,32 @@ describe('of equally many sessions', () => {
     expect(placed(even)).toEqual(['all 3T18:00', 'all 7T18:00']);
     const kept = { ...openOn(2, 3, 5, 6), keep: [on('all', 3)] };
     expect(placed({ ...kept, mostWays: 1 })).toEqual(['all 3T18:00', 'all 5T18:00']);
+  });
+});
+
+describe('around a session that stays', () => {
+  it('the others are judged as anywhere', () => {
+    // two a week are three or four days apart; the 5th is ready, too, and sooner
+    const early = { from: '07:00', to: '08:00' };
+    const days = [{ open: [early, ...evening.open] }];
+    const request: CalendarRequest = {
+      ...openOn(),
+      rota: { firstDay: '2026-03-02', days },
+      perWeek: 2,
+      fixed: [on('all', 3)],
+    };
+    expect(placed(request)).toEqual(['all 3T18:00', 'all 6T07:00']);
+  });
+
+  it('an earlier plan is kept', () => {
+    const sessions = [session('pull', { lats: 48 }), session('legs', { vasti: 96 })];
+    const request: CalendarRequest = {
+      ...openOn(2, 3),
+      sessions,
+      fixed: [on('legs', 2)],
+      keep: [on('pull', 3, '18:30')],
+    };
+    expect(placed(request)).toEqual(['legs 2T18:00', 'pull 3T18:30']);
   });
 });
 

@@ -82,6 +82,17 @@ describe('spacingConflicts', () => {
     expect(told(true)).toEqual([]);
   });
 
+  it('takes a session in full that is said to be light and has no light form', () => {
+    const sessions = ['2026-03-02', '2026-03-03'].map((date) => ({
+      session: 'chest',
+      start: `${date}T18:00`,
+      light: true,
+    }));
+    const rotation = [session('chest', 'chest')];
+    const found = spacingConflicts({ zone: 'UTC', rotation, sessions });
+    expect(found.map(({ start }) => start)).toEqual(['2026-03-03T18:00']);
+  });
+
   it('finds none at the very hour', () => {
     const days = [
       ['chest', '2026-03-02T18:00'],

@@ -1,4 +1,4 @@
-import type { CalendarRequest, MuscleGap } from '../Calendar.ts';
+import type { CalendarRequest, MuscleGap, RotaSession } from '../Calendar.ts';
 import { minutesOf } from '../zonedTime.ts';
 import { wholeMinutes } from './CalendarModel.ts';
 
@@ -13,15 +13,6 @@ export interface Moment {
   readonly light: boolean;
 }
 
-/** The muscles a session asks for, in its form. */
-export function musclesOf(
-  request: Rotation,
-  { session, light }: Pick<Moment, 'session' | 'light'>,
-): Readonly<Record<string, number>> {
-  const planned = request.sessions[session];
-  return (light ? planned?.light?.muscles : undefined) ?? planned?.muscles ?? {};
-}
-
 /** How long each muscle of a session had since the earlier session that binds it most, shortest margin first. */
 export function gapsOf(
   request: Rotation,
@@ -29,9 +20,10 @@ export function gapsOf(
   moment: Moment,
 ): readonly MuscleGap[] {
   const at = minutesOf(moment.start, request.zone);
-  const gaps = Object.keys(request.sessions[moment.session]?.muscles ?? {}).flatMap((muscle) => {
+  const gaps = Object.keys(sessionOf(request, moment).muscles).flatMap((muscle) => {
     const bindings = earlier.flatMap((other) => {
-      const hoursNeeded = musclesOf(request, other)[muscle];
+      const { muscles, light } = sessionOf(request, other);
+      const hoursNeeded = (other.light && light ? light.muscles : muscles)[muscle];
       if (hoursNeeded === undefined) return [];
       const hours = (at - minutesOf(other.start, request.zone)) / 60;
       return [{ muscle, hours, hoursNeeded, lastTrained: other.start }];
@@ -44,4 +36,8 @@ export function gapsOf(
 /** Minutes to spare, below 0 when the muscle was not ready. */
 export function margin({ hours, hoursNeeded }: MuscleGap): number {
   return 60 * hours - wholeMinutes(hoursNeeded);
+}
+
+function sessionOf({ sessions }: Rotation, { session }: Moment): RotaSession {
+  return sessions[session] as RotaSession;
 }

@@ -12,8 +12,8 @@ interface MostSessions {
  * The largest number of sessions that can be placed after a label, exactly, and one way to do it;
  * nothing when a session that has to be placed cannot be.
  *
- * Session by session, keeping only those ways that no other way of equally many sessions matches
- * in everything that limits what can follow: an earlier last day, muscles ready no later, no more
+ * Session by session, keeping only those ways that no other way of equally many sessions that ends
+ * no later matches in everything that limits what can follow: muscles ready no later, no more
  * sessions in the week and in the run of days.
  */
 export function mostSessions(model: CalendarModel, first: Label): MostSessions | undefined {
@@ -39,10 +39,10 @@ export function finishes(model: CalendarModel, label: Label): boolean {
   return model.forcedAfter(label.start) === 0;
 }
 
+/** Whether whatever can follow `b` can follow `a`, which ends no later. */
 function leavesAsMuch(a: Label, b: Label, model: CalendarModel): boolean {
   return (
     a.due === b.due &&
-    a.day <= b.day &&
     (a.week < b.week || a.inWeek <= b.inWeek) &&
     (a.run !== b.run || a.inRun <= b.inRun) &&
     a.ready.every((ready, session) => ready <= (b.ready[session] as number)) &&

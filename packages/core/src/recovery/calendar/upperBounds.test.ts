@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CalendarRequest } from '../Calendar.ts';
+import type { CalendarRequest, OpenHours } from '../Calendar.ts';
 import { modelOf } from './CalendarModel.ts';
 import { firstLabel } from './firstLabel.ts';
 import { place } from './place.ts';
@@ -40,6 +40,10 @@ describe('upperBounds', () => {
     const sessions = [{ id: 'a', name: 'A', minutes: 60, muscles: {} }];
     expect(bound(request(7, { sessions }), 0)).toBe(6);
     expect(bound(request(7, { sessions }), 11)).toBe(1);
+    // two more this week and the single day of the second, though it has two starts
+    expect(bound(request(8, { sessions, perWeek: 3 }), 0)).toBe(3);
+    // after Sunday nothing is left of the first week: the three of the second
+    expect(bound(request(14, { sessions, perWeek: 3 }), 12)).toBe(3);
   });
 
   it('counts by the pause of a session with itself where others may come between', () => {
@@ -52,5 +56,20 @@ describe('upperBounds', () => {
     }));
     // 72 h at the least: of each one on Tuesday and one on Friday
     expect(bound(request(7, { sessions }), 0)).toBe(4);
+    // 48 h at the least, so three of each could follow; the week has six days left
+    const sooner = sessions.map((one, i) => (i === 0 ? { ...one, muscles: { lats: 48 } } : one));
+    expect(bound(request(7, { sessions: sooner }), 0)).toBe(6);
+  });
+
+  it('counts one session a day, however short the pause', () => {
+    const [early, morning, evening] = ['05', '07', '20'].map((hour) => ({
+      from: `${hour}:00`,
+      to: `${hour}:59`,
+    })) as [OpenHours, OpenHours, OpenHours];
+    const days = [{ open: [evening] }, { open: [morning] }, { open: [early, evening] }];
+    const sessions = [{ id: 'a', name: 'A', minutes: 50, muscles: { lats: 14 } }];
+    // from Monday 20:00 on, Tuesday 7:00 is too soon, and Wednesday is one day
+    const asked = request(3, { rota: { firstDay: '2026-03-02', days }, sessions });
+    expect(bound(asked, 0)).toBe(1);
   });
 });
