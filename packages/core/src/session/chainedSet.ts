@@ -7,6 +7,7 @@ import {
   type StageForecast,
 } from '../extension/index.ts';
 import { kappaBand } from '../strength/index.ts';
+import { forecastPace } from './forecastPace.ts';
 import type { LiftFatigue } from './LiftFatigue.ts';
 import type { Lift } from './liftOf.ts';
 import type { LoadedLift } from './loadedLift.ts';
@@ -34,7 +35,7 @@ export function chainedSet(
     stages,
     exercise,
     intensity: Math.min(Math.max(load.work.share.likely, INTENSITY.least), INTENSITY.most),
-    secondsPerRep,
+    secondsPerRep: forecastPace(secondsPerRep),
     curve: {
       kappa: kappa.likely,
       alpha: posterior.alpha,

@@ -1,5 +1,4 @@
-import { type Exercise, exercises, type MuscleId, muscles } from '../anatomy/index.ts';
-import { inSentence } from '../basis/index.ts';
+import { type Exercise, exercises, type MuscleId } from '../anatomy/index.ts';
 import { atHandFrom, type ExchangeSetting, type Suggestion } from '../exchange/index.ts';
 import { objections } from '../exchange/objections.ts';
 import { readClinicianList } from '../exchange/readClinicianList.ts';
@@ -8,6 +7,7 @@ import type { Client } from './Client.ts';
 import { equipmentFor } from './equipmentFor.ts';
 import type { ExchangePlace } from './exchangesFor.ts';
 import { fewestFor } from './fewestFor.ts';
+import { muscleName } from './muscleName.ts';
 
 /** An exercise that was chosen for some muscles. */
 export interface ChosenExercise {
@@ -46,7 +46,7 @@ export function chooseExercises(
   const candidates = suggestions(wanted, place).flatMap((suggestion) => {
     const item = equipmentFor(suggestion.exercise, place);
     const trains = wanted.filter((id) => (suggestion.exercise.direct[id] ?? 0) >= LEAST_SHARE);
-    if (!item || trains.length === 0 || suggestion.setUps.length > 1) return [];
+    if (!item || suggestion.setUps.length > 1) return [];
     return [{ suggestion, equipment: item.id, trains, score: suggestion.score }];
   });
   const reachable = wanted.filter((id) => candidates.some(({ trains }) => trains.includes(id)));
@@ -66,11 +66,8 @@ function suggestions(wanted: readonly MuscleId[], place: ExchangePlace): readonl
   };
   const filter = readClinicianList(limits.notAllowed, exercises);
   if (filter.unread.length > 0) return [];
-  const lifted = exercises.filter(
-    ({ timed, loads }) => !timed && loads.some((load) => load !== 'band'),
-  );
   return suggestionsFrom(
-    lifted,
+    exercises,
     setting,
     (candidate) => objections(candidate, setting, filter),
     (candidate) => fitFor(candidate, wanted, client),
@@ -127,12 +124,8 @@ function chosenFrom(
     equipment,
     muscles: trains,
     reasons: [
-      `Chosen for: ${trains.map(nameOf).join(', ')}.`,
+      `Chosen for: ${trains.map(muscleName).join(', ')}.`,
       ...[...reasonsFor, ...reasonsAgainst].map(({ words }) => words),
     ],
   };
-}
-
-function nameOf(muscle: MuscleId): string {
-  return inSentence(muscles.find(({ id }) => id === muscle)?.name ?? muscle);
 }

@@ -1,10 +1,10 @@
-import { applyVariant, muscles as every, findExercise, type MuscleId } from '../anatomy/index.ts';
-import { inSentence } from '../basis/index.ts';
+import { applyVariant, findExercise, type MuscleId } from '../anatomy/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import { type ChosenExercise, chooseExercises } from './chooseExercises.ts';
 import type { LiftIntent, MusclesIntent, SessionIntent } from './Intent.ts';
 import type { Refusal } from './LiftPlan.ts';
+import { muscleName } from './muscleName.ts';
 import type { PlanGym } from './PlanGym.ts';
 import { type SettledLift, settleLift, type UnsettledLift } from './settleLift.ts';
 import { stationsAt } from './stationsAt.ts';
@@ -99,10 +99,9 @@ function trainedBy(
 }
 
 function nothingFor(muscle: MuscleId): Refusal {
-  const name = every.find(({ id }) => id === muscle)?.name ?? muscle;
   return {
     what: 'muscles',
     code: 'session.nothing-for-muscle',
-    message: `Nothing in this gym and within these limits has as a prime mover: ${inSentence(name)}. Name an exercise, add equipment with its stations, or leave it out.`,
+    message: `Nothing in this gym and within these limits has as a prime mover: ${muscleName(muscle)}. Name an exercise, add equipment with its stations, or leave it out.`,
   };
 }

@@ -27,7 +27,7 @@ export function fewestFor<Wish, One extends Candidate<Wish>>(
   const bestOf = new Map<number, One>();
   for (const one of candidates) {
     const serves = bits(one.trains);
-    if (serves > 0 && one.score > (bestOf.get(serves)?.score ?? Number.NEGATIVE_INFINITY) + SAME) {
+    if (one.score > (bestOf.get(serves)?.score ?? Number.NEGATIVE_INFINITY) + SAME) {
       bestOf.set(serves, one);
     }
   }

@@ -13,23 +13,13 @@ function known(exercise: string, equipment: string): KnownLift {
 const pull = known('cable-pulldown', 'pulldown');
 const chin = known('chin-up', 'station');
 const press = known('dumbbell-bench-press', 'dumbbells');
-const turns = (transitionSeconds: number) => ({ kind: 'in-turn', transitionSeconds }) as const;
+const turns = { kind: 'in-turn' } as const;
 const codes = (...args: Parameters<typeof joinRefusals>) =>
   joinRefusals(...args).map(({ what, code }) => [what, code]);
 
 describe('joinRefusals', () => {
-  it('takes a way of up to ten minutes between two lifts', () => {
-    for (const seconds of [0, 600])
-      expect(codes(pull, press, turns(seconds), undefined)).toEqual([]);
-    for (const seconds of [-1, 601]) {
-      expect(codes(pull, press, turns(seconds), undefined)).toEqual([
-        ['join', 'session.join-transition'],
-      ]);
-    }
-  });
-
   it('has no turns for the same prime movers, and names them', () => {
-    expect(joinRefusals(pull, chin, turns(30), undefined)).toMatchObject([
+    expect(joinRefusals(pull, chin, turns, undefined)).toMatchObject([
       {
         what: 'join',
         code: 'session.in-turn-shares-muscles',
@@ -38,9 +28,10 @@ describe('joinRefusals', () => {
         ),
       },
     ]);
-    const pair = { kind: 'pair', transitionSeconds: 10 } as const;
+    const pair = { kind: 'pair' } as const;
     const effect = { kind: 'effect' } as Parameters<typeof joinRefusals>[3];
     expect(codes(pull, chin, pair, effect)).toEqual([]);
+    expect(codes(pull, press, turns, undefined)).toEqual([]);
   });
 
   it('hands on why a pair is none, each reason with what to do instead', () => {
@@ -49,7 +40,7 @@ describe('joinRefusals', () => {
       { code: 'pairing.b', why: 'And so.', instead: 'Do that.' },
     ];
     const refused = { kind: 'refused', refusals } as unknown as Parameters<typeof joinRefusals>[3];
-    expect(joinRefusals(pull, chin, { kind: 'pair', transitionSeconds: 10 }, refused)).toEqual([
+    expect(joinRefusals(pull, chin, { kind: 'pair' }, refused)).toEqual([
       { what: 'join', code: 'pairing.a', message: 'It is so. Do this.' },
       { what: 'join', code: 'pairing.b', message: 'And so. Do that.' },
     ]);

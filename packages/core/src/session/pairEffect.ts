@@ -2,6 +2,7 @@ import type { MuscleId } from '../anatomy/index.ts';
 import type { ReachableLoad } from '../equipment/index.ts';
 import { type PairInput, type PairRefusal, planPair } from '../pairing/index.ts';
 import { kappaBand, type LoadChance } from '../strength/index.ts';
+import { forecastPace } from './forecastPace.ts';
 import type { JoinIntent } from './Intent.ts';
 import type { PairEffect } from './JoinedLifts.ts';
 import type { KnownLift } from './knownLift.ts';
@@ -20,6 +21,8 @@ export interface UsualLift {
   readonly usual: LoadChance<ReachableLoad>;
 }
 
+/** What `planPair` takes as repetitions, and as repetitions that are left. */
+const MOST_REPS = 100;
 const MOST_LEFT = 10;
 
 /**
@@ -38,13 +41,13 @@ export function pairEffect(
     target: Object.keys(exercise.direct) as MuscleId[],
     isolation: {
       exercise,
-      reps: Math.max(1, reps.likely),
+      reps: countOf(reps.likely),
       repsLeft: Math.min(MOST_LEFT, first.known.repsInReserve),
       ...ownPace(first.known),
     },
     compound: {
       exercise: lift.exercise,
-      usual: { load: usual.choice.load, reps: Math.max(1, usual.reps.likely) },
+      usual: { load: usual.choice.load, reps: countOf(usual.reps.likely) },
       ...ownPace(known),
     },
     transitionSeconds,
@@ -58,12 +61,16 @@ export function pairEffect(
   };
 }
 
+function countOf(reps: number): number {
+  return Math.min(Math.max(reps, 1), MOST_REPS);
+}
+
 function ownPace({
   posterior,
   secondsPerRep,
 }: KnownLift): Pick<PairInput['isolation'], 'secondsPerRep' | 'curve'> {
   return {
-    secondsPerRep,
+    secondsPerRep: forecastPace(secondsPerRep),
     curve: { kappa: kappaBand(posterior).likely, alpha: posterior.alpha },
   };
 }

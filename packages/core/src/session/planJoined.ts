@@ -18,13 +18,15 @@ import { type RoundSet, roundWait } from './roundWait.ts';
 import { setSeconds } from './setSeconds.ts';
 import { together } from './together.ts';
 
+const LONGEST_TRANSITION = 600;
+
 /**
  * Two lifts in rounds. The first one's set tires the second one, whose load follows: it is the one
  * with the best chance from what its muscles have left after the first set of the first lift and
  * the way over.
  *
- * Where the two cannot be joined they are planned one after the other, and the reason stands with
- * the first.
+ * Where the two cannot be joined the first is planned by itself, with the reason, and the second is
+ * left to come after it.
  *
  * @param straight plans one lift by itself.
  */
@@ -34,6 +36,10 @@ export function planJoined(
   straight: LiftPlanner,
 ): PlannedLiftAndState {
   const { joined: _, ...first } = question;
+  if (!(how.transitionSeconds >= 0 && how.transitionSeconds <= LONGEST_TRANSITION)) {
+    const message = `Give the seconds between two joined lifts as a number from 0 to ${LONGEST_TRANSITION}.`;
+    return apart([{ what: 'join', code: 'session.join-transition', message }]);
+  }
   const knownFirst = knownLift(first);
   const knownSecond = knownLift(withLoweringsLeft(second, knownFirst));
   if (knownFirst.kind !== 'known' || knownSecond.kind !== 'known') {
@@ -47,10 +53,10 @@ export function planJoined(
     const message = 'Only one of the two lifts has a load here, so there is nothing to join.';
     return apart([{ what: 'join', code: 'session.join-no-load', message }]);
   }
-  const opening = doSet(a, first.start, false);
-  const rested = restCapacity(opening.own, how.transitionSeconds);
-  const tired = together(stateOf(second.start), carriedOver(rested));
-  const b = loadedLift(knownSecond, tired);
+  const opening = doSet(a, first.start, first.lift.intent.sets === 1);
+  const over = rested({ ...first.start, own: opening.own }, how.transitionSeconds);
+  const waited = rested(second.start, meanwhile(how, a, opening) + how.transitionSeconds);
+  const b = loadedLift(knownSecond, stateOf(beside(waited, over)));
   const effect =
     how.kind === 'pair'
       ? pairEffect(a, opening.set, { known: knownSecond, usual: usual.work }, how)
@@ -64,8 +70,7 @@ export function planJoined(
   return inRounds(a, b, how, effect?.kind === 'effect' ? effect.effect : undefined);
 
   function apart(refusals: readonly Refusal[]): PlannedLiftAndState {
-    const done = straight({ ...first, refused: [...first.refused, ...refusals] });
-    return { ...done, second: straight(second) };
+    return straight({ ...first, refused: [...first.refused, ...refusals] });
   }
 }
 
@@ -76,36 +81,46 @@ function inRounds(
   effect: PairEffect | undefined,
 ): PlannedLiftAndState {
   const [first, second] = [a.known.question, b.known.question];
-  let own = { a: first.start.own, b: second.start.own };
-  let carried = { a: first.start.carried, b: second.start.carried };
-  const rest = (seconds: number) => {
-    const all = (state: CapacityState) => restCapacity(state, seconds);
-    own = { a: all(own.a), b: all(own.b) };
-    carried = { a: all(carried.a), b: all(carried.b) };
-  };
+  let state = { a: first.start, b: second.start };
   const sets: { a: SetDone[]; b: SetDone[] } = { a: [], b: [] };
   const waits: number[] = [];
+  const rest = (seconds: number) => {
+    state = { a: rested(state.a, seconds), b: rested(state.b, seconds) };
+  };
+  const setOfA = (round: number, wait: number) =>
+    doSet(
+      a,
+      beside(rested(state.a, wait), rested(state.b, wait)),
+      round + 1 === first.lift.intent.sets,
+    );
+  /** After less rest the first one's set is shorter, and so is what it adds to the second one's rest. */
+  const waitBefore = (round: number) => {
+    const [before, after] = [roundSet(a, sets.a, round - 1), roundSet(b, sets.b, round - 1)];
+    const wait = roundWait(how, before, after);
+    if (!before?.goesOn) return wait;
+    const seconds = secondsOf(a, setOfA(round, wait));
+    return Math.max(wait, roundWait(how, { ...before, seconds }, after));
+  };
   const rounds = Math.max(first.lift.intent.sets, second.lift.intent.sets);
   for (let round = 0; round < rounds; round += 1) {
+    if (round > 0) {
+      const wait = waitBefore(round);
+      waits.push(wait);
+      rest(wait);
+    }
     const hasA = round < first.lift.intent.sets;
     const hasB = round < second.lift.intent.sets;
     if (hasA) {
-      const fatigue = { own: own.a, carried: together(carried.a, carriedOver(own.b)) };
-      const done = doSet(a, fatigue, round + 1 === first.lift.intent.sets);
+      const done = setOfA(round, 0);
       sets.a.push(done);
-      own = { ...own, a: done.own };
+      state = { a: { ...state.a, own: done.own }, b: rested(state.b, meanwhile(how, a, done)) };
     }
     if (hasA && hasB) rest(how.transitionSeconds);
     if (hasB) {
-      const fatigue = { own: own.b, carried: together(carried.b, carriedOver(own.a)) };
-      const done = doSet(b, fatigue, round + 1 === second.lift.intent.sets);
+      const done = doSet(b, beside(state.b, state.a), round + 1 === second.lift.intent.sets);
       sets.b.push(done);
-      own = { ...own, b: done.own };
+      state = { a: rested(state.a, meanwhile(how, b, done)), b: { ...state.b, own: done.own } };
     }
-    if (round + 1 === rounds) break;
-    const wait = roundWait(how, roundSet(a, sets.a[round]), roundSet(b, sets.b[round]));
-    waits.push(wait);
-    rest(wait);
   }
   const { kind, transitionSeconds } = how;
   const join = (place: JoinedLift['place'], more?: PairEffect): JoinedLift => ({
@@ -117,16 +132,34 @@ function inRounds(
   });
   return {
     plan: { ...plannedLift(a, sets.a), join: join('first') },
-    end: own.a,
-    second: { plan: { ...plannedLift(b, sets.b), join: join('second', effect) }, end: own.b },
+    end: state.a.own,
+    second: { plan: { ...plannedLift(b, sets.b), join: join('second', effect) }, end: state.b.own },
   };
 }
 
-function roundSet({ known }: LoadedLift, done: SetDone | undefined): RoundSet | undefined {
+function roundSet(one: LoadedLift, sets: readonly SetDone[], round: number): RoundSet | undefined {
+  const done = sets[round];
   if (done === undefined) return undefined;
-  const { lift } = known.question;
-  const seconds = setSeconds(lift, done.set.reps.likely) + (done.chain?.addedSeconds ?? 0);
-  return { seconds, restSeconds: lift.intent.restSeconds };
+  const { sets: wanted, restSeconds } = one.known.question.lift.intent;
+  return { seconds: secondsOf(one, done), restSeconds, goesOn: round + 1 < wanted };
+}
+
+function secondsOf({ known }: LoadedLift, { set, chain }: SetDone): number {
+  return setSeconds(known.question.lift, set.reps.likely) + (chain?.addedSeconds ?? 0);
+}
+
+/** How long a set of one lift lets the other one rest: in a pair that works as well. */
+function meanwhile({ kind }: JoinIntent, lift: LoadedLift, done: SetDone): number {
+  return kind === 'in-turn' ? secondsOf(lift, done) : 0;
+}
+
+function rested({ own, carried }: LiftFatigue, seconds: number): LiftFatigue {
+  return { own: restCapacity(own, seconds), carried: restCapacity(carried, seconds) };
+}
+
+/** With what the other lift of the rounds has taken, as far as it shows in this one. */
+function beside({ own, carried }: LiftFatigue, other: LiftFatigue): LiftFatigue {
+  return { own, carried: together(carried, carriedOver(other.own)) };
 }
 
 /** What the first lift's chain leaves of the lowerings that this person may do. */

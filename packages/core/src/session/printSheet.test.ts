@@ -124,6 +124,37 @@ describe('printSheet', () => {
         lifts: [{ kind: 'left-out', name: 'Row', reason: 'No.', exchanges: [] }, lift],
       }).join(' '),
     ).toContain('It is not planned where');
+    // also where a lift without a chain comes first; a blank line, no caution, and a blank line follow
+    const after = lines({ lifts: [pull, lift] });
+    expect(after.join(' ')).toContain('It is not planned where: The young. The old.');
+    expect(after.slice(-4)).toEqual(['', '', 'Stop at any of these', '  Pain: stop.']);
+  });
+
+  it('sets what goes over a line in below its words', () => {
+    const long = Array.from({ length: 12 }, () => 'rowing').join(' ');
+    const indent = (all: readonly string[], begin: string) => {
+      const at = all.findIndex((line) => line.startsWith(begin));
+      return (all[at + 1] ?? '').search('rowing');
+    };
+    const [step] = pull.warmUp;
+    if (!step) throw new Error('no warm-up set');
+    const warmUp = [{ ...step, change: long }];
+    const lift = ofLift({ warmUp, fixed: [long], refused: [long] });
+    for (const begin of ['   warm up', '   fixed', '   refused']) {
+      expect(indent(lift, begin), begin).toBe(12);
+    }
+    const exchanges = [{ name: 'Chin-up', equipment: 'Bar', reasons: [long] }];
+    const left = lines({ lifts: [{ kind: 'left-out', name: 'Row', reason: 'No.', exchanges }] });
+    expect(indent(left, '   instead')).toBe(12);
+    expect(indent(lines({ cautions: [{ ...caution, why: long }] }), 'CAUTION')).toBe(2);
+  });
+
+  it('has no rest between the sets of one set', () => {
+    const [first] = pull.sets;
+    expect(ofLift({ sets: first ? [first] : [] }).slice(-2)).toEqual([
+      '   set 1    about 10 reps (8–12 in 8 of 10), 62% inside the window',
+      '   Go on.',
+    ]);
   });
 
   it('leads from one joined lift to the other and back', () => {
@@ -194,7 +225,10 @@ describe('printSheet', () => {
       '',
     ]);
     const { turns: _, ...without } = limit;
-    expect(lines({ limit: without })).not.toContain('By turns.');
+    expect(lines({ limit: without }).slice(4, 6)).toEqual([
+      '  Set 2 of Pulldown. Saves 3.4 min.',
+      '',
+    ]);
     expect(lines({ limit: { ...without, dropped: [] } })[3]).toBe(
       'It fits into the 9 minutes as it is.',
     );

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { client, gym, pulldown } from './boathouse.testing.ts';
-import type { SessionIntent } from './Intent.ts';
+import type { LiftIntent, SessionIntent } from './Intent.ts';
 import { type LiftPlanner, planLift } from './planLift.ts';
 import { planSession, type SessionQuestion } from './planSession.ts';
 import { rememberLifts } from './rememberLifts.ts';
@@ -117,10 +117,54 @@ describe('rememberLifts', () => {
     expect(asked.slice(2)).toEqual(['barbell-bent-over-row']);
   });
 
-  it('forgets the answer longest unused first', () => {
-    const { asked, remembering } = counted(1);
+  it('asks for no lift again for sets of another one', () => {
+    const { asked, remembering } = counted();
     planSession(question, remembering);
-    planSession(question, remembering);
-    expect(asked).toHaveLength(4);
+    const [known] = client.sets;
+    if (!known) throw new Error('no set');
+    const elsewhere = [
+      { ...known, exercise: 'cable-row' },
+      { ...known, equipment: 'tower' },
+    ];
+    const more = { ...client, sets: [...client.sets, ...elsewhere] };
+    planSession({ ...question, client: more }, remembering);
+    expect(asked).toHaveLength(2);
+    const own = { ...client, sets: [...client.sets, { ...known, date: '2027-03-10' }] };
+    planSession({ ...question, client: own }, remembering);
+    // the row comes after a pulldown with another load
+    expect(asked.slice(2)).toEqual(['cable-pulldown', 'barbell-bent-over-row']);
+  });
+
+  it('asks for rounds again when their second lift changes', () => {
+    const { asked, remembering } = counted();
+    const rounds = (second: LiftIntent) =>
+      planSession(
+        { ...question, intent: { ...intent, lifts: [{ ...pulldown, join: turns }, second] } },
+        remembering,
+      );
+    rounds(press);
+    rounds(press);
+    const once = asked.length;
+    rounds({ ...press, sets: 3 });
+    expect(asked.length).toBeGreaterThan(once);
+    expect(rounds({ ...press, sets: 3 })).toEqual(rounds({ ...press, sets: 3 }));
+  });
+
+  it('keeps as many answers as it may, and forgets the one longest unused first', () => {
+    const { asked, remembering } = counted(2);
+    const only = (lift: LiftIntent) =>
+      planSession({ ...question, intent: { ...intent, lifts: [lift] } }, remembering);
+    only(pulldown);
+    only(row);
+    only(pulldown);
+    only(row);
+    only(pulldown);
+    expect(asked).toEqual(['cable-pulldown', 'barbell-bent-over-row']);
+    // the row has been unused for longest
+    only(press);
+    only(pulldown);
+    expect(asked.slice(2)).toEqual(['dumbbell-bench-press']);
+    only(row);
+    expect(asked.slice(3)).toEqual(['barbell-bent-over-row']);
   });
 });

@@ -38,8 +38,8 @@ export function rememberLifts(most = 64, planOne: LiftPlanner = planLift): LiftP
     const answer = known.get(key) ?? planOne(question);
     known.delete(key);
     known.set(key, answer);
-    const [oldest] = known.keys();
-    if (known.size > most && oldest !== undefined) known.delete(oldest);
+    const [oldest = key] = known.keys();
+    if (known.size > most) known.delete(oldest);
     return answer;
   };
 }
@@ -55,6 +55,6 @@ function keyOf(question: LiftQuestion): string {
   const person = { bodyWeight, experience, alone, sets, limits };
   const place = { equipment, plates: gym.plates };
   const wishes = { intent, overruled, refused, skipSteps, skipChain, chosenFor };
-  const beside = joined ? [joined.how, keyOf(joined.second)] : [];
+  const beside = joined && keyOf(joined.second);
   return JSON.stringify([wishes, exercise, place, person, date, start, [...warm], beside]);
 }

@@ -9,27 +9,44 @@ import { together } from './together.ts';
 const set = fc.record({
   seconds: fc.integer({ min: 1, max: 120 }),
   restSeconds: fc.integer({ min: 0, max: 300 }),
+  goesOn: fc.boolean(),
 });
 
 describe('the wait after a round', () => {
-  it('makes no rest shorter than wanted, and no longer than one of them or the way asks for', () => {
+  it('is the shortest with which no rest is shorter than wanted, by laying the rounds out', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('pair' as const, 'in-turn' as const),
         fc.integer({ min: 0, max: 60 }),
         set,
         set,
-        (kind, transitionSeconds, first, second) => {
+        fc.constantFrom('both', 'first', 'second'),
+        (kind, transitionSeconds, one, other, there) => {
+          const first = there === 'second' ? undefined : one;
+          const second = there === 'first' ? undefined : other;
           const wait = roundWait({ kind, transitionSeconds }, first, second);
-          // the first rests on the way over, while the second works, and after the round
-          const spare = [
-            transitionSeconds + second.seconds + wait - first.restSeconds,
-            // the second one after the round and, where other muscles work, during the first one's set
-            wait +
-              (kind === 'in-turn' ? first.seconds + transitionSeconds : 0) -
-              second.restSeconds,
-            wait - transitionSeconds,
-          ];
+          let clock = 0;
+          const at = (seconds: number) => {
+            clock += seconds;
+            return clock;
+          };
+          const firstEnd = first && at(first.seconds);
+          if (first && second) at(transitionSeconds);
+          const secondEnd = second && at(second.seconds);
+          const roundEnd = clock;
+          const again = at(wait);
+          // what may not be negative, and is nothing somewhere where the wait is the shortest
+          const spare = [wait];
+          if (firstEnd !== undefined && first?.goesOn) {
+            spare.push(again - firstEnd - first.restSeconds);
+            if (second) spare.push(again - roundEnd - transitionSeconds);
+            at(first.seconds + transitionSeconds);
+          }
+          if (secondEnd !== undefined && second?.goesOn) {
+            // in a pair the first one's set is no rest for the second
+            const rest = (kind === 'pair' ? again : clock) - secondEnd;
+            spare.push(rest - second.restSeconds);
+          }
           expect(Math.min(...spare)).toBe(0);
         },
       ),
@@ -37,12 +54,17 @@ describe('the wait after a round', () => {
   });
 
   it('is the rest of the lift that is left', () => {
-    const one = { seconds: 60, restSeconds: 120 };
+    const one = { seconds: 60, restSeconds: 120, goesOn: true };
     for (const kind of ['pair', 'in-turn'] as const) {
       const how = { kind, transitionSeconds: 30 };
       expect(roundWait(how, undefined, one)).toBe(120);
       expect(roundWait(how, one, undefined)).toBe(120);
       expect(roundWait(how, undefined, undefined)).toBe(0);
+      // the first one's sets are done, so nothing comes before the second one's next
+      expect(roundWait(how, { ...one, goesOn: false }, one)).toBe(120);
+      // the second one's sets are done: 30 s of way and its 60 s are part of the first one's rest
+      expect(roundWait(how, one, { ...one, goesOn: false })).toBe(30);
+      expect(roundWait(how, one, { ...one, restSeconds: 600, goesOn: false })).toBe(30);
     }
   });
 });

@@ -1,4 +1,5 @@
 import type { RampAnswer } from '../warmup/index.ts';
+import type { JoinedLift } from './JoinedLifts.ts';
 import type { FindingLift, LiftPlan, PlannedLift } from './LiftPlan.ts';
 import type { TimelineItem } from './SessionPlan.ts';
 import { setSeconds } from './setSeconds.ts';
@@ -25,7 +26,7 @@ export function timelineOf(
     if (!plan.join) return [...ramp, ...straight(plan, lift)];
     const before = lifts[lift - 1];
     if (plan.join.place === 'first' || before?.kind !== 'planned') return ramp;
-    return [...ramp, ...rounds(before, plan, lift)];
+    return [...ramp, ...rounds(before, plan, plan.join, lift)];
   });
   let startSeconds = 0;
   return pieces.map((piece) => {
@@ -49,9 +50,12 @@ function straight(plan: PlannedLift, lift: number): readonly Piece[] {
 }
 
 /** The rounds of a lift with the one before it; `lift` is the place of the second. */
-function rounds(first: PlannedLift, second: PlannedLift, lift: number): readonly Piece[] {
-  const join = second.join;
-  if (!join) return [];
+function rounds(
+  first: PlannedLift,
+  second: PlannedLift,
+  join: JoinedLift,
+  lift: number,
+): readonly Piece[] {
   const way = (to: number, step: number): Piece => ({
     kind: 'change',
     lift: to,
@@ -61,14 +65,16 @@ function rounds(first: PlannedLift, second: PlannedLift, lift: number): readonly
   const count = Math.max(first.sets.length, second.sets.length);
   const pieces: Piece[] = [way(lift - 1, 1)];
   for (let round = 0; round < count; round += 1) {
+    if (round > 0) {
+      const last = round <= second.sets.length ? lift : lift - 1;
+      const seconds = join.waits[round - 1] ?? 0;
+      pieces.push({ kind: 'rest', lift: last, step: round - 1, seconds });
+    }
     const a = round < first.sets.length ? workPiece(first, lift - 1, round) : undefined;
     const b = round < second.sets.length ? workPiece(second, lift, round) : undefined;
     if (a) pieces.push(a);
     if (a && b) pieces.push(way(lift, round + 1));
     if (b) pieces.push(b);
-    if (round + 1 === count) break;
-    const seconds = join.waits[round] ?? 0;
-    pieces.push({ kind: 'rest', lift: b ? lift : lift - 1, step: round, seconds });
   }
   return pieces;
 }

@@ -112,5 +112,8 @@ describe('droppedThings', () => {
     expect(why('dumbbell-curl', 'cable-row')).toContain('what stays is worth more');
     // a chin-up is done for the lats and helps with the rest of the row
     expect(why('cable-row', 'chin-up')).toContain('by Chin-up as well');
+    expect(why('cable-row', 'chin-up', 'dumbbell-bench-press')).toContain('by Chin-up as well');
+    // of the row only the lats are left to the straight-arm pulldown
+    expect(why('cable-row', 'straight-arm-cable-pulldown')).toContain('what stays is worth more');
   });
 });

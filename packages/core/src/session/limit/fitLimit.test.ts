@@ -108,6 +108,8 @@ describe('piecesOf', () => {
     expect(second).toMatchObject({ lightSteps: [20, 20], leanSeconds: 140 });
     const [, all] = piecesFor({}, { steps: ['circulation', 'circulation'] });
     expect(all?.lightSteps).toEqual([20]);
+    const [, heavy] = piecesFor({}, { steps: ['circulation', 'position', 'load'] });
+    expect(heavy?.lightSteps).toEqual([20]);
     const [, single] = piecesFor({}, { steps: ['circulation'] });
     expect(single?.lightSteps).toEqual([]);
     const [, fixed] = piecesFor({}, { steps, overrules: { warmUp: [] } });
@@ -133,9 +135,10 @@ describe('piecesOf', () => {
       stays: true,
     });
     expect(piecesFor({ overrules: {} })[0]?.stays).toBe(false);
-    const finding = { ...planned({ sets: 2 }), kind: 'finding' } as unknown as LiftPlan;
-    const timeline = timelineFor([planned({ sets: 2 })]);
-    expect(piecesOf([finding], timeline)[0]).toMatchObject({
+    const { warmUp: _, ...search } = planned({ sets: 2 }) as unknown as Record<string, unknown>;
+    const finding = { ...search, kind: 'finding' } as unknown as LiftPlan;
+    const timeline = timelineFor([planned({}), planned({ sets: 2 })]);
+    expect(piecesOf([planned({}), finding], timeline)[1]).toMatchObject({
       leanSets: 2,
       furtherSets: [],
       leanSeconds: 300,
@@ -162,7 +165,9 @@ describe('fitLimit', () => {
   it('changes nothing where all fits, to the minute', () => {
     // twice a minute to set up, two sets and a rest of two minutes: 10 minutes
     expect(whole.minutes.total).toBe(10);
-    const fit = fitLimit(whole, 10, () => whole);
+    const fit = fitLimit(whole, 10, () => {
+      throw new Error('what fits is not planned anew');
+    });
     expect(fit).toEqual({ kind: 'fits', laidOut: whole, dropped: [] });
   });
 
@@ -188,6 +193,20 @@ describe('fitLimit', () => {
     expect(fit.dropped).toHaveLength(2);
   });
 
+  it('comes down by what is too long', () => {
+    const asked: (readonly KeptLift[])[] = [];
+    // 7 minutes of parts take 9: half a minute too long for 8.5, and again after 8, 7.5 and 7;
+    // for 6.5 minutes both further sets go
+    fitLimit(whole, 8.5, again(120, asked));
+    expect(asked.map((kept) => kept.map(({ sets }) => sets).sort())).toEqual([
+      [1, 2],
+      [1, 2],
+      [1, 2],
+      [1, 2],
+      [1, 1],
+    ]);
+  });
+
   it('comes down by a second at least', () => {
     const asked: (readonly KeptLift[])[] = [];
     fitLimit(whole, 7, again(0.001, asked));
@@ -202,6 +221,14 @@ describe('fitLimit', () => {
     expect(
       asked.map((kept) => kept.map(({ lift, sets, skipChain }) => [lift, sets, skipChain])),
     ).toEqual([[[1, 1, true]], [[0, 1, true]]]);
+    // the same the other way round
+    const turned = laidOut([planned({}), planned({ exercise: PRESS })]);
+    const first: (readonly KeptLift[])[] = [];
+    fitLimit(turned, 1.5, (kept) => {
+      first.push(kept);
+      return whole;
+    });
+    expect(first.map(([kept]) => kept?.lift)).toEqual([0, 1]);
   });
 
   it('takes one alone that is shorter than it was among the others', () => {

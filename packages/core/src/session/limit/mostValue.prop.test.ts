@@ -106,7 +106,29 @@ describe('mostValue', () => {
     expect(mostValue(items, 410, equal)).toEqual([6, 6, 6, 6, 6, 6, 5]);
   });
 
-  it('tries all of 50,000 combinations, and no more', () => {
+  it('gives up one part after the other from 50,001 combinations on', () => {
+    // One item of 20 s is worth 3, three of 10 s are worth 2 each, and five of four parts nothing:
+    // 2 · 2³ · 5⁵ are 50,000 combinations, of which two of 10 s are the best for 20 s. Giving up what
+    // loses least ends with the one of 20 s.
+    const part = (most: number, each: number): Item => ({
+      least: 0,
+      most,
+      seconds: (parts) => each * parts,
+    });
+    const items = [part(1, 20), part(1, 10), part(1, 10), part(1, 10)];
+    const nothing = Array.from({ length: 5 }, () => part(4, 10));
+    const worths = [3, 2, 2, 2];
+    const worth = (parts: readonly number[]) =>
+      parts.reduce((sum, kept, at) => sum + kept * (worths[at] ?? 0), 0);
+    const best = (...more: readonly Item[]) =>
+      worth(mostValue([...items, ...nothing, ...more], 20, worth) ?? []);
+    expect(best()).toBe(4);
+    expect(best(part(1, 10))).toBe(3);
+    // an item of which all parts stay adds no combination
+    expect(best({ ...part(2, 0), least: 2 })).toBe(4);
+  });
+
+  it('tries all of fewer combinations', () => {
     // two parts together are worth more than any alone, which giving up one at a time never finds
     const pairs = (count: number) =>
       Array.from(

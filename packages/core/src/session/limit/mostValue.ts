@@ -44,9 +44,6 @@ function tryingAll(
   const parts = items.map(({ most }) => most);
   let best: readonly number[] | undefined;
   let bestValue = Number.NEGATIVE_INFINITY;
-  const leastAfter = items.map((_, from) =>
-    items.slice(from + 1).reduce((sum, item) => sum + item.seconds(item.least), 0),
-  );
   const place = (at: number, used: number): void => {
     if (value(parts) <= bestValue + SAME) return;
     const item = items[at];
@@ -57,7 +54,7 @@ function tryingAll(
     }
     for (let kept = item.most; kept >= item.least; kept -= 1) {
       const longer = used + item.seconds(kept);
-      if (longer + (leastAfter[at] ?? 0) > seconds) continue;
+      if (longer > seconds) continue;
       parts[at] = kept;
       place(at + 1, longer);
     }

@@ -36,6 +36,8 @@ describe('worth', () => {
     expect(worth([])).toBe(0);
     // 0.24 for the one and 0.12 for the other
     expect(worth([{ exercise: extension, sets: 1 }])).toBeCloseTo(0.36, 12);
+    const helped = { ...extension, indirect: { glutes: 0.2, hamstrings: 0.1 } };
+    expect(worth([{ exercise: helped, sets: 1 }])).toBeCloseTo(0.24 + 2 * 0.12, 12);
     // two sets and one: 0.24 + 0.1 · 2 / 3, and 0.24
     const two = 0.24 + 0.1 / 1.5;
     expect(worth([{ exercise: extension, sets: 2 }])).toBeCloseTo(two + 0.24, 12);
