@@ -2,7 +2,6 @@ import type { ChainPlan, ChainRefusal, NearestChain } from '@windlass/core/exten
 import type { Caution } from '@windlass/core/safety';
 import type { NextLink, NoAnswer } from '../contract/Answer.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
-import { words } from '../words.ts';
 import { type ChainInput, fields } from './fields.ts';
 import { inputOfStages } from './stagesOf.ts';
 import { said } from './words.ts';
@@ -67,10 +66,9 @@ function gravest(refusals: readonly ChainRefusal[]): readonly ChainRefusal[] {
 function Reasons({ refusals }: { readonly refusals: readonly ChainRefusal[] }) {
   return (
     <ul class="wl-sources">
-      {refusals.map(({ code, stage, why, instead, ask }) => (
+      {refusals.map(({ code, stage, why, instead }) => (
         <li key={`${code} ${stage}`}>
-          {why} <strong>{instead}</strong>{' '}
-          {ask.length > 0 && words.cautions.ask(ask.map((one) => words.cautions.advisers[one]))}
+          {why} <strong>{instead}</strong>
         </li>
       ))}
     </ul>

@@ -32,7 +32,7 @@ export interface Rig {
   readonly kinds: readonly RigKind[];
   /** Pieces in one group: 2 for two sleeves, 4 for two handles. */
   readonly piecesPerGroup: number;
-  readonly sleeveMm?: number;
+  readonly sleeveMm?: number | undefined;
   /** What has to be moved for a mass; rises with it. */
   readonly loadOf: (mass: Load) => Load;
   readonly rangeOf?: (mass: Load) => { readonly low: Load; readonly high: Load };

@@ -8,7 +8,7 @@ import { bothEnds, ends, plate } from './oracle/exampleGear.ts';
 function inWords(step: HandlingStep): string {
   if ('plate' in step) return `${step.action} ${step.place} ${step.plate.weight.value}`;
   if ('weight' in step) return `${step.action} ${step.weight.value}`;
-  return step.action === 'move-pin' ? `pin ${step.to.value}` : `help ${step.added.value}`;
+  return `${step.action} ${'to' in step ? step.to.value : step.added.value}`;
 }
 
 const words = (...args: Parameters<typeof changeLoading>) =>
@@ -51,9 +51,18 @@ describe('changeLoading on a bar', () => {
     ]);
   });
 
-  it('tells a thick plate from a thin one of the same weight, and 45 lb from 20 kg', () => {
+  it('puts plates on from how the bar hangs once the others are off', () => {
+    const uneven = ends([plate(10), plate(5)], [plate(10)]);
+    const { steps } = changeLoading(uneven, bothEnds(plate(10), plate(20)));
+    expect(steps.map(inWords)).toEqual(['take-off left 5', 'put-on left 20', 'put-on right 20']);
+    expect(steps).toMatchObject([0, 20, 0].map((value) => ({ sideDifference: kg(value) })));
+  });
+
+  it('tells a thick or wide plate from another of the same weight, and 45 lb from 20 kg', () => {
     const thick = { ...plate(20), thicknessMm: 60 };
     expect(changeLoading(bothEnds(thick), bothEnds(plate(20))).pieces).toBe(4);
+    const wide = { ...plate(20), diameterMm: 450 };
+    expect(changeLoading(bothEnds(wide), bothEnds({ ...wide, diameterMm: 400 })).pieces).toBe(4);
     expect(changeLoading(bothEnds(plate(45, 'lb')), bothEnds(plate(20))).pieces).toBe(4);
   });
 
@@ -102,15 +111,15 @@ describe('changeLoading on other equipment', () => {
 
   it('leaves as many equal add-ons as both loadings have', () => {
     expect(words(pin(20, [1, 1, 2]), pin(20, [1]))).toEqual(['remove-add-on 1', 'remove-add-on 2']);
-    expect(words('nothing', pin(20, [1]))).toEqual(['pin 20', 'fit-add-on 1']);
+    expect(words('nothing', pin(20, [1]))).toEqual(['move-pin 20', 'fit-add-on 1']);
   });
 
   it('goes from one amount of help to another, and leaves the same one', () => {
     const help = (value: number) =>
       ({ kind: 'assistance', added: { value, unit: 'kg' }, pieces: 0 }) as const;
-    expect(words(help(-15), help(-20))).toEqual(['help -20']);
+    expect(words(help(-15), help(-20))).toEqual(['set-assistance -20']);
     expect(words(help(-15), help(-15))).toEqual([]);
-    expect(words(help(-15), 'nothing')).toEqual(['help 0']);
+    expect(words(help(-15), 'nothing')).toEqual(['set-assistance 0']);
   });
 
   it('loads two handles one after the other, the ends of each in turn', () => {
@@ -161,7 +170,7 @@ describe('changeLoading on other equipment', () => {
   });
 
   it('moves a pin once and leaves add-ons that both loadings have', () => {
-    expect(words(pin(20, [1, 2]), pin(25, [2]))).toEqual(['pin 25', 'remove-add-on 1']);
+    expect(words(pin(20, [1, 2]), pin(25, [2]))).toEqual(['move-pin 25', 'remove-add-on 1']);
     expect(words(pin(20), pin(20))).toEqual([]);
     expect(words(pin(20, [1]), 'nothing')).toEqual(['remove-add-on 1']);
   });
@@ -173,8 +182,8 @@ describe('changeLoading on other equipment', () => {
       stacks: [{ place: 'belt', plates: [plate(5)] }],
       pieces: 1,
     } as const;
-    expect(words(helped, belt)).toEqual(['put-on belt 5', 'help 0']);
-    expect(words('nothing', helped)).toEqual(['help -15']);
+    expect(words(helped, belt)).toEqual(['put-on belt 5', 'set-assistance 0']);
+    expect(words('nothing', helped)).toEqual(['set-assistance -15']);
   });
 
   it('refuses to change a bar into dumbbells', () => {

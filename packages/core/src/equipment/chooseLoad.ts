@@ -2,7 +2,7 @@ import { requireNumber } from '../basis/index.ts';
 import { type Load, subtractLoad } from '../load/index.ts';
 import type { LoadChoice } from './LoadChoice.ts';
 import type { ReachableLoad, ReachableLoads } from './Loading.ts';
-import { nearMessage, nearReason, noChoice } from './nearReasons.ts';
+import { nearMessage, noChoice, nothingHeavier } from './nearReasons.ts';
 
 /** The load itself where it is in the list, otherwise what `pick` makes of its two neighbours. */
 export function chooseLoad(
@@ -18,19 +18,16 @@ export function chooseLoad(
   if (loads.kind === 'none') return loads;
   const above = loads.loads.find(({ load }) => load >= target);
   if (above?.load === target) return { kind: 'exact', chosen: above };
-  const chosen = pick(
-    loads.loads.findLast(({ load }) => load < target),
-    above,
-  );
-  const reason = nearReason(loads, target);
-  if (chosen !== undefined) {
-    return {
-      kind: 'near',
-      chosen,
-      difference: subtractLoad(chosen.load, target),
-      reason,
-      message: nearMessage(reason),
-    };
-  }
-  return noChoice(reason === 'between-two-loads' ? 'heaviest-is-lighter' : reason);
+  const below = loads.loads.findLast(({ load }) => load < target);
+  const end = below === undefined ? 'lightest-is-heavier' : nothingHeavier(loads);
+  const chosen = pick(below, above);
+  if (chosen === undefined) return noChoice(end);
+  const reason = below && above ? 'between-two-loads' : end;
+  return {
+    kind: 'near',
+    chosen,
+    difference: subtractLoad(chosen.load, target),
+    reason,
+    message: nearMessage(reason),
+  };
 }

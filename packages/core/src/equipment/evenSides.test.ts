@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadFromValue } from '../load/index.ts';
+import { kg, loadFromValue } from '../load/index.ts';
 import type { Plate } from './Equipment.ts';
 import { evenSides } from './evenSides.ts';
 import { ends, plate } from './oracle/exampleGear.ts';
@@ -50,9 +50,29 @@ describe('evenSides', () => {
     expect(evenSides(ends(odd, []))).toEqual({ kind: 'too-many-ways' });
   });
 
-  it('refuses a loading without two ends', () => {
-    const stacks = [{ place: 'post', plates: [plate(5)] }] as const;
-    expect(() => evenSides({ kind: 'plates', stacks, pieces: 1 })).toThrow(RangeError);
+  it('weighs 100,000 ways to share plates out, and no more', () => {
+    // nine each of 1, 10, 100, 1000 and 10,000 g: the left end can have 0 to 99,999 g
+    const digits = [0.001, 0.01, 0.1, 1, 10].flatMap((size) => new Array(9).fill(plate(size)));
+    // 49,999 and 50,000 g are as even as it gets
+    expect(evenSides(ends(digits, []))).toMatchObject({ differenceAfter: kg(0.001) });
+    expect(evenSides(ends([...digits, plate(100)], []))).toEqual({ kind: 'too-many-ways' });
+  });
+
+  it('carries the fewest plates of all ways that are as even', () => {
+    // 25 on each end: one 5 across, or 20 + 5 against 10 + 10
+    expect(evenSides(ends([plate(20), plate(5), plate(5)], [plate(10), plate(10)]))).toEqual({
+      kind: 'swap',
+      toLeft: [],
+      toRight: [plate(5)],
+      differenceAfter: 0,
+    });
+  });
+
+  it.each(['left', 'right', 'post'] as const)('refuses a loading of one end: %s', (place) => {
+    const stacks = [{ place, plates: [plate(5)] }];
+    expect(() => evenSides({ kind: 'plates', stacks, pieces: 1 })).toThrow(
+      /evenSides: the loading must have/,
+    );
   });
 
   it('finds what trying every arrangement finds', () => {

@@ -59,7 +59,8 @@ export function evenSides(loading: PlateLoading): EvenSides {
   if (best === undefined) return { kind: 'too-many-ways' };
   const differenceAfter = Math.abs(2 * best.left - sides.left - sides.right) as Load;
   if (differenceAfter === sides.difference) return { kind: 'no-better' };
-  const change = kinds.map(({ left }, index) => countOf(best, kinds.length - index) - left);
+  const counts = countsOf(best);
+  const change = kinds.map(({ left }, index) => (counts[index] ?? 0) - left);
   const carried = (direction: 1 | -1) =>
     kinds.flatMap(({ plate }, index) =>
       new Array<Plate>(Math.max(0, direction * (change[index] ?? 0))).fill(plate),
@@ -76,7 +77,7 @@ interface KindOnBar {
 
 function countKinds(loading: PlateLoading): readonly KindOnBar[] {
   const at = (place: StackPlace) =>
-    loading.stacks.find((stack) => stack.place === place)?.plates ?? [];
+    loading.stacks.filter((stack) => stack.place === place).flatMap(({ plates }) => plates);
   const [left, all] = [at('left'), [...at('left'), ...at('right')]];
   const kinds = all.filter((plate, i) => all.findIndex((other) => samePlate(other, plate)) === i);
   return kinds.map((plate) => ({
@@ -112,9 +113,7 @@ function bestSplit(kinds: readonly KindOnBar[], total: number): Split | undefine
   });
 }
 
-/** How many of a kind end up on the left, the kind being so many from the last. */
-function countOf(split: Split, fromLast: number): number {
-  let at: Split | undefined = split;
-  for (let step = 1; step < fromLast; step += 1) at = at?.before;
-  return at?.count ?? 0;
+/** How many of each kind end up on the left. */
+function countsOf(split: Split): readonly number[] {
+  return split.before === undefined ? [] : [...countsOf(split.before), split.count];
 }

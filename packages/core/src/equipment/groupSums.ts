@@ -13,7 +13,6 @@ export interface GroupSums {
   readonly size: number;
   readonly massAt: (index: number) => number;
   readonly groupsAt: (index: number) => number;
-  readonly roomAt: (index: number) => number;
   /** Groups of each kind, in the order the kinds were given. */
   readonly countsAt: (index: number) => readonly number[];
 }
@@ -39,7 +38,7 @@ export function groupSums(
 ): GroupSums | undefined {
   const lightFirst = kinds
     .map((kind, index) => ({ ...kind, index }))
-    .sort((a, b) => a.mass - b.mass || b.room - a.room);
+    .sort((a, b) => a.mass - b.mass);
   const allRoom = kinds.reduce((sum, kind) => sum + kind.groups * kind.room, 0);
   const limits = { mass: massLimit, room: roomLimit, ways: MOST_LOADS, front: allRoom > roomLimit };
   const layers: { readonly index: number; readonly ways: Ways }[] = [];
@@ -53,13 +52,12 @@ export function groupSums(
     }
     layers.push({ index: kind.index, ways });
   }
-  return readSums(ways, layers, kinds.length);
+  return readSums(ways, layers);
 }
 
 function readSums(
   ways: Ways,
   layers: readonly { readonly index: number; readonly ways: Ways }[],
-  kinds: number,
 ): GroupSums {
   const rows: number[] = [];
   for (let row = 0; row < ways.size; row += 1) {
@@ -70,9 +68,8 @@ function readSums(
     size: rows.length,
     massAt: (index) => cell(ways.mass, rowAt(index)),
     groupsAt: (index) => cell(ways.groups, rowAt(index)),
-    roomAt: (index) => cell(ways.room, rowAt(index)),
     countsAt: (index) => {
-      const counts = new Array<number>(kinds).fill(0);
+      const counts: number[] = [];
       let row = rowAt(index);
       for (const layer of layers.toReversed()) {
         counts[layer.index] = cell(layer.ways.count, row);

@@ -73,8 +73,8 @@ function assistanceSteps(from: Plain, to: Plain): readonly HandlingStep[] {
     : [{ action: 'set-assistance', added: after }];
 }
 
+const NO_HELP: LoadValue = { value: 0, unit: 'kg' };
+
 function addedBy(loading: Plain): LoadValue {
-  return loading !== 'nothing' && loading.kind === 'assistance'
-    ? loading.added
-    : { value: 0, unit: 'kg' };
+  return loading === 'nothing' || loading.kind === 'plates' ? NO_HELP : loading.added;
 }

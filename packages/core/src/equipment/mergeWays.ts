@@ -59,9 +59,9 @@ function fits(ways: Ways, row: number, kind: GroupSize, limits: WayLimits): bool
 }
 
 function startIsFirst(start: Ways, i: number, grown: Ways, j: number, kind: GroupSize): boolean {
-  const heavier = cell(start.mass, i) - (cell(grown.mass, j) + kind.mass);
-  if (heavier !== 0) return heavier < 0;
-  const more = cell(start.groups, i) - (cell(grown.groups, j) + 1);
-  if (more !== 0) return more < 0;
-  return cell(start.room, i) < cell(grown.room, j) + kind.room;
+  const order =
+    cell(start.mass, i) - (cell(grown.mass, j) + kind.mass) ||
+    cell(start.groups, i) - (cell(grown.groups, j) + 1) ||
+    cell(start.room, i) - (cell(grown.room, j) + kind.room);
+  return order < 0;
 }

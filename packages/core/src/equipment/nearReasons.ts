@@ -1,4 +1,3 @@
-import type { Load } from '../load/index.ts';
 import type { NearReason, NoChoice } from './LoadChoice.ts';
 import type { LoadList } from './Loading.ts';
 
@@ -15,14 +14,12 @@ export function nearMessage(reason: NearReason): string {
   return MESSAGES[reason];
 }
 
-/** Why a load is not in a list. */
-export function nearReason(list: LoadList, target: Load): NearReason {
-  if (target < list.loads[0].load) return 'lightest-is-heavier';
-  if (list.loads.length === 1) return 'nothing-to-add';
-  return list.loads.some(({ load }) => load > target) ? 'between-two-loads' : 'heaviest-is-lighter';
+/** Why nothing in a list is heavier than a load. */
+export function nothingHeavier({ loads }: LoadList): 'nothing-to-add' | 'heaviest-is-lighter' {
+  return loads.length === 1 ? 'nothing-to-add' : 'heaviest-is-lighter';
 }
 
 /** No choice, with its sentence. */
 export function noChoice(reason: Exclude<NearReason, 'between-two-loads'>): NoChoice {
-  return { kind: 'none', reason, message: MESSAGES[reason] };
+  return { kind: 'none', reason, message: nearMessage(reason) };
 }

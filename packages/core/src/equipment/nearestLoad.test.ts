@@ -55,7 +55,8 @@ describe('nearestLoad, nearestAtMost, nearestAtLeast', () => {
   it('pass on the reason when no load is known at all', () => {
     const band = reachableLoads({ kind: 'band', id: 'band', name: 'Band' });
     expect(chosen(nearestLoad(band, kg(10)))).toBe('resistance-unknown');
-    expect(nextUp(band, kg(10))).toMatchObject({ reason: 'resistance-unknown' });
+    expect(nextUp(band, kg(10))).toMatchObject({ kind: 'none', reason: 'resistance-unknown' });
+    expect(nextDown(band, kg(10))).toMatchObject({ kind: 'none', reason: 'resistance-unknown' });
   });
 
   it('leave an exact product alone under every rule: 70 % of 175, 110 % of 50', () => {
@@ -101,18 +102,31 @@ describe('nearestLoad, nearestAtMost, nearestAtLeast', () => {
     expect(chosen(nearestLoad(hotel, kg(30)))).toEqual([20, 'heaviest-is-lighter']);
   });
 
-  it('refuse a target that is not a number', () => {
-    expect(() => nearestLoad(fine, Number.NaN as Load)).toThrow(RangeError);
-    expect(() => nextUp(fine, Number.NaN as Load)).toThrow(RangeError);
-    expect(() => nextDown(fine, Number.POSITIVE_INFINITY as Load)).toThrow(RangeError);
+  it('give a reason in the same words with a load and without one', () => {
+    const nearest = nearestLoad(fine, kg(12));
+    const none = nearestAtMost(fine, kg(12));
+    if (nearest.kind !== 'near' || none.kind !== 'none') throw new Error('another answer');
+    expect(nearest.message).toMatch(/\w+\.$/);
+    expect(none.message).toBe(nearest.message);
   });
+
+  it.each(Object.entries({ nearestLoad, nearestAtMost, nearestAtLeast, nextUp, nextDown }))(
+    'refuse a load that is not a number: %s',
+    (name, rule) => {
+      for (const wrong of [Number.NaN, Number.POSITIVE_INFINITY]) {
+        expect(() => rule(fine, wrong as Load)).toThrow(
+          new RegExp(`^${name}: .* in steps must be`),
+        );
+      }
+    },
+  );
 });
 
 describe('nextUp and nextDown', () => {
   it('take the neighbours of a load, reachable or not', () => {
-    expect(nextUp(coarse, kg(60))).toMatchObject({ chosen: { load: kg(65) } });
+    expect(nextUp(coarse, kg(60))).toMatchObject({ kind: 'next', chosen: { load: kg(65) } });
     expect(nextUp(coarse, kg(61))).toMatchObject({ chosen: { load: kg(65) } });
-    expect(nextDown(coarse, kg(60))).toMatchObject({ chosen: { load: kg(55) } });
+    expect(nextDown(coarse, kg(60))).toMatchObject({ kind: 'next', chosen: { load: kg(55) } });
     expect(nextDown(coarse, kg(61))).toMatchObject({ chosen: { load: kg(60) } });
   });
 

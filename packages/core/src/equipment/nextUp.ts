@@ -2,7 +2,7 @@ import { requireNumber } from '../basis/index.ts';
 import type { Load } from '../load/index.ts';
 import type { NextLoad } from './LoadChoice.ts';
 import type { ReachableLoads } from './Loading.ts';
-import { noChoice } from './nearReasons.ts';
+import { noChoice, nothingHeavier } from './nearReasons.ts';
 
 /**
  * The next heavier load than this one, whether or not this one can be made.
@@ -26,5 +26,5 @@ export function nextUp(loads: ReachableLoads, from: Load): NextLoad {
   if (loads.kind === 'none') return loads;
   const chosen = loads.loads.find(({ load }) => load > from);
   if (chosen !== undefined) return { kind: 'next', chosen };
-  return noChoice(loads.loads.length === 1 ? 'nothing-to-add' : 'heaviest-is-lighter');
+  return noChoice(nothingHeavier(loads));
 }

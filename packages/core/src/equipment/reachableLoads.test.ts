@@ -104,6 +104,8 @@ describe('reachableLoads on other equipment', () => {
   it('says that an empty rack is empty', () => {
     const answer = reachableLoads({ ...rack, weights: [] });
     expect(answer).toMatchObject({ kind: 'none', reason: 'nothing-in-stock' });
+    const lent = { ...rack, weights: [{ weight: kilograms(10), pieces: 0 }] };
+    expect(reachableLoads(lent)).toMatchObject({ kind: 'none', reason: 'nothing-in-stock' });
   });
 
   it('shows the stack number and gives half of it at the handle of a 2:1 pulley', () => {
@@ -124,6 +126,12 @@ describe('reachableLoads on other equipment', () => {
       5, 6.133980925, 10, 11.133980925, 17.5, 18.633980925,
     ]);
     expect(toKg(loads[1]?.load ?? kg(0))).toBe(3.0669904625);
+    expect(loads[1]?.loading).toEqual({
+      kind: 'pin',
+      pin: kilograms(5),
+      addOns: [{ value: 2.5, unit: 'lb' }],
+      pieces: 1,
+    });
     expect(reachableLoads(row)).toMatchObject({ counts: 'stack', standing: 'estimate' });
   });
 
@@ -159,6 +167,7 @@ describe('reachableLoads on other equipment', () => {
     const use = { bodyWeight: kilograms(68), plates: kgPlates([10], 1) };
     const loads = loadsOf(station, use);
     expect(inKg(loads)).toEqual([48, 68, 78]);
+    expect(loads[0]?.loading).toEqual({ kind: 'assistance', added: kilograms(-20), pieces: 0 });
     expect(loads.map(({ shown }) => toKg(shown))).toEqual([-20, 0, 10]);
     const answer = reachableLoads(station, use);
     expect(answer.kind === 'loads' && answer.notes.map(({ code }) => code)).toContain(

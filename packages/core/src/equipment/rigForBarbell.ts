@@ -3,7 +3,6 @@ import { emptyBar } from './emptyBar.ts';
 import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
-import { sleeveLimit } from './sleeveLimit.ts';
 
 /** A bar with collars, and pairs of plates. */
 export function rigForBarbell(bar: Barbell, use: EquipmentUse): Rig {
@@ -15,7 +14,7 @@ export function rigForBarbell(bar: Barbell, use: EquipmentUse): Rig {
     bases: [platePosts(emptyBar(bar), ['left', 'right'])],
     kinds: rigKinds(bar.plates ?? use.plates ?? [], 2),
     piecesPerGroup: 2,
-    ...sleeveLimit(bar),
+    sleeveMm: bar.sleeveMm,
     loadOf: (mass) => mass,
     shownOf: (mass) => mass,
   };

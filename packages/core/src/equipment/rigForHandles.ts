@@ -4,7 +4,6 @@ import type { NoLoads } from './Loading.ts';
 import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
-import { sleeveLimit } from './sleeveLimit.ts';
 
 const ONE_HANDLE = ['first-handle-left', 'first-handle-right'] as const;
 const TWO_HANDLES = [...ONE_HANDLE, 'second-handle-left', 'second-handle-right'] as const;
@@ -28,7 +27,7 @@ export function rigForHandles(handles: AdjustableHandles, use: EquipmentUse): Ri
     bases: [platePosts(loadFromValue(handles.handle), places)],
     kinds: rigKinds(handles.plates ?? use.plates ?? [], places.length, 2),
     piecesPerGroup: places.length,
-    ...sleeveLimit(handles),
+    sleeveMm: handles.sleeveMm,
     loadOf: (mass) => mass,
     shownOf: (mass) => mass,
   };

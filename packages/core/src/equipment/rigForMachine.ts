@@ -5,7 +5,6 @@ import { FRICTION, NOT_THE_FREE_LIFT, START_UNKNOWN } from './equipmentNotes.ts'
 import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
-import { sleeveLimit } from './sleeveLimit.ts';
 
 /** Moving part and plates; the load is the part of their weight that acts at the handle. */
 export function rigForMachine(machine: PlateMachine, use: EquipmentUse): Rig {
@@ -19,7 +18,7 @@ export function rigForMachine(machine: PlateMachine, use: EquipmentUse): Rig {
     bases: [platePosts(start, machine.posts === 2 ? ['left', 'right'] : ['post'])],
     kinds: rigKinds(machine.plates ?? use.plates ?? [], machine.posts),
     piecesPerGroup: machine.posts,
-    ...sleeveLimit(machine),
+    sleeveMm: machine.sleeveMm,
     loadOf: (mass) => railForce(mass, machine.railDegrees ?? 90, machine.leverRatio ?? 1),
     shownOf: (mass) => subtractLoad(mass, start),
   };

@@ -3,7 +3,6 @@ import type { EquipmentUse, OnePost } from './Equipment.ts';
 import { platePosts } from './platePosts.ts';
 import type { Rig } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
-import { sleeveLimit } from './sleeveLimit.ts';
 
 /** Plates one by one on one post. */
 export function rigForOnePost(post: OnePost, use: EquipmentUse): Rig {
@@ -24,7 +23,7 @@ export function rigForOnePost(post: OnePost, use: EquipmentUse): Rig {
     bases: [platePosts(loadFromValue(post.base), ['post'])],
     kinds: rigKinds(post.plates ?? use.plates ?? [], 1),
     piecesPerGroup: 1,
-    ...sleeveLimit(post),
+    sleeveMm: post.sleeveMm,
     loadOf: (mass) => mass,
     shownOf: (mass) => mass,
   };

@@ -4,6 +4,7 @@ import type { Equipment, EquipmentUse } from './Equipment.ts';
 import type { LoadList } from './Loading.ts';
 import { kgBar, kgPlates, plate } from './oracle/exampleGear.ts';
 import { reachableLoads } from './reachableLoads.ts';
+import { rigFor } from './rigFor.ts';
 
 const kilograms = (value: number): LoadValue => ({ value, unit: 'kg' });
 const named = { id: 'it', name: 'It' };
@@ -51,9 +52,24 @@ describe('what each kind of equipment counts and how sure it is', () => {
     ],
     [{ kind: 'body', ...named }, 'added', 'exact', []],
   ])('%j', (equipment, counts, standing, notes) => {
-    const answer = list(equipment, { bodyWeight: kilograms(80) });
-    expect(answer).toMatchObject({ counts, standing });
+    const use = { bodyWeight: kilograms(80) };
+    expect(rigFor(equipment, use).kind).toBe('rig');
+    const answer = list(equipment, use);
+    expect(answer).toMatchObject({ kind: 'loads', counts, standing });
     expect(codes(answer)).toEqual(notes);
+  });
+
+  it('shows the load itself wherever it is counted in total or by the hand', () => {
+    const post = { kind: 'one-post', form: 'belt', base, ...named } as const;
+    for (const equipment of [
+      kgBar(20),
+      post,
+      { kind: 'fixed', form: 'dumbbell', ...rack },
+      { kind: 'handles', handle: base, handles: 2, ...named },
+    ] as const) {
+      const { loads } = list(equipment, tens);
+      expect(loads.map(({ shown }) => shown)).toEqual(loads.map(({ load }) => load));
+    }
   });
 });
 
@@ -134,6 +150,13 @@ describe('how loadings are written', () => {
       [10, 2],
       [10.5, 4],
     ]);
+    expect(list(rack).loads[1]?.loading).toEqual({
+      kind: 'fixed',
+      weight: kilograms(10),
+      hands: 2,
+      addOns: [kilograms(0.5)],
+      pieces: 4,
+    });
   });
 });
 
@@ -215,7 +238,12 @@ describe('numbers at their limits', () => {
     );
     const helped = { ...station, assistance: [kilograms(0)] };
     expect(() => reachableLoads(helped, { bodyWeight: kilograms(80) })).toThrow(/assistance/);
-    expect(() => reachableLoads(station, { bodyWeight: kilograms(0) })).toThrow(/bodyWeight/);
+    expect(() => reachableLoads(station, { bodyWeight: kilograms(0) })).toThrow(
+      /^equipment: bodyWeight/,
+    );
     expect(() => pieces(2.5)).toThrow(/equipment: pieces/);
+    const halved = { kind: 'fixed', form: 'kettlebell', ...named } as const;
+    const weights = [{ weight: kilograms(8), pieces: 1.5 }];
+    expect(() => reachableLoads({ ...halved, weights })).toThrow(/equipment: pieces/);
   });
 });

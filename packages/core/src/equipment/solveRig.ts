@@ -13,7 +13,6 @@ export interface SolvedLoad {
   readonly load: Load;
   readonly mass: Load;
   readonly pieces: number;
-  readonly room: number;
   readonly base: RigBase;
   /** Which sum of groups goes on the base. */
   readonly sum: number;
@@ -43,10 +42,8 @@ export function solveRig(rig: Rig, heaviest = Number.POSITIVE_INFINITY): SolvedR
   return {
     kind: 'solved',
     loads: all.filter((at, i) => at.load !== all[i - 1]?.load),
-    write: ({ base, sum, mass, pieces }) => {
-      const counts = base.takesKinds ? sums.countsAt(sum) : [];
-      return writeLoad(rig, mass, base.build(platesOf(rig, counts), pieces));
-    },
+    write: ({ base, sum, mass, pieces }) =>
+      writeLoad(rig, mass, base.build(platesOf(rig, sums.countsAt(sum)), pieces)),
   };
 }
 
@@ -57,7 +54,6 @@ function loadsOnBase(rig: Rig, base: RigBase, sums: GroupSums): readonly SolvedL
       load: rig.loadOf(mass),
       mass,
       pieces: base.pieces + sums.groupsAt(sum) * rig.piecesPerGroup,
-      room: sums.roomAt(sum),
       base,
       sum,
     };
@@ -65,5 +61,5 @@ function loadsOnBase(rig: Rig, base: RigBase, sums: GroupSums): readonly SolvedL
 }
 
 function lighterThenBetter(a: SolvedLoad, b: SolvedLoad): number {
-  return a.load - b.load || a.pieces - b.pieces || a.room - b.room || b.base.mass - a.base.mass;
+  return a.load - b.load || a.pieces - b.pieces || b.base.mass - a.base.mass;
 }

@@ -35,6 +35,7 @@ describe('stepUp', () => {
 
   it('takes 6.25 %, from 40 to 42.5 kg dumbbells, as it is', () => {
     expect(step(rack(40, 42.5), 40)).toMatchObject({
+      kind: 'step',
       percent: 6.25,
       size: 'ordinary',
       bridges: [],

@@ -5,7 +5,6 @@ import { emptyBar } from './emptyBar.ts';
 import type { NoLoads, PlateLoading, ReachableLoad } from './Loading.ts';
 import { micrometres } from './micrometres.ts';
 import { TOO_MANY_LOADS } from './noLoads.ts';
-import type { RigKind } from './Rig.ts';
 import { rigKinds } from './rigKinds.ts';
 import { type UnevenWay, unevenWays } from './unevenWays.ts';
 
@@ -55,32 +54,30 @@ export function unevenLoads(
       weight: mass,
       pieces: groups,
       room: micrometres(plate.thicknessMm ?? 0),
+      plate,
     })),
     mostSideDifference,
     bar.sleeveMm === undefined ? Number.POSITIVE_INFINITY : micrometres(bar.sleeveMm),
   );
   if (ways === undefined) return TOO_MANY_LOADS;
   const best = ways
-    .filter(({ tilt }) => tilt <= mostSideDifference)
     .toSorted((a, b) => a.mass - b.mass || a.pieces - b.pieces || a.tilt - b.tilt)
     .filter(({ mass }, i, sorted) => mass !== sorted[i - 1]?.mass);
   const loads = best.map((way) => {
     const load = addLoads(emptyBar(bar), way.mass as Load);
-    const loading = writeLoading(way, kinds);
+    const loading = writeLoading(way);
     return { load, shown: load, loading, sideDifference: way.tilt as Load };
   });
   return { kind: 'loads', loads };
 }
 
-function writeLoading(way: UnevenWay, kinds: readonly RigKind[]): PlateLoading {
+function writeLoading(way: UnevenWay): PlateLoading {
   const ends: [Plate[], Plate[]] = [[], []];
-  let first = 0;
-  let at: UnevenWay | undefined = way;
-  for (const { plate } of kinds.toReversed()) {
-    if (at?.turned) first = 1 - first;
-    ends[first === 0 ? 0 : 1].unshift(...new Array<Plate>(at?.added[0] ?? 0).fill(plate));
-    ends[first === 0 ? 1 : 0].unshift(...new Array<Plate>(at?.added[1] ?? 0).fill(plate));
-    at = at?.before;
+  let [first, second] = ends;
+  for (let { last } = way; last !== undefined; { last } = last.before) {
+    if (last.turned) [first, second] = [second, first];
+    first.unshift(...new Array<Plate>(last.pieces[0]).fill(last.plate));
+    second.unshift(...new Array<Plate>(last.pieces[1]).fill(last.plate));
   }
   return {
     kind: 'plates',

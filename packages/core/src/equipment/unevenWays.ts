@@ -1,6 +1,9 @@
+import type { Plate } from './Equipment.ts';
 import { MOST_LOADS } from './noLoads.ts';
+
 /** Plates of one kind on hand, by the piece. */
 export interface PieceKind {
+  readonly plate: Plate;
   readonly weight: number;
   readonly pieces: number;
   readonly room: number;
@@ -13,11 +16,17 @@ export interface UnevenWay {
   readonly tilt: number;
   readonly pieces: number;
   readonly rooms: readonly [number, number];
-  /** Pieces of the kind added last on the first and on the second end. */
-  readonly added: readonly [number, number];
-  readonly before?: UnevenWay;
-  /** Whether the ends changed places after the last kind was added. */
+  /** The kind added last; absent on the empty bar. */
+  readonly last?: Added;
+}
+
+interface Added {
+  readonly plate: Plate;
+  /** Pieces on the first and on the second end. */
+  readonly pieces: readonly [number, number];
+  /** Whether the ends changed places afterwards. */
   readonly turned: boolean;
+  readonly before: UnevenWay;
 }
 
 /**
@@ -35,9 +44,7 @@ export function unevenWays(
   roomLimit: number,
 ): readonly UnevenWay[] | undefined {
   let lighter = kinds.reduce((sum, { weight, pieces }) => sum + weight * pieces, 0);
-  let ways: readonly UnevenWay[] = [
-    { mass: 0, tilt: 0, pieces: 0, rooms: [0, 0], added: [0, 0], turned: false },
-  ];
+  let ways: readonly UnevenWay[] = [{ mass: 0, tilt: 0, pieces: 0, rooms: [0, 0] }];
   for (const kind of kinds) {
     lighter -= kind.weight * kind.pieces;
     const states = new Map<string, UnevenWay[]>();
@@ -59,19 +66,19 @@ export function unevenWays(
   return ways;
 }
 
-function* grow(before: UnevenWay, { weight, pieces, room }: PieceKind): Generator<UnevenWay> {
+function* grow(before: UnevenWay, kind: PieceKind): Generator<UnevenWay> {
+  const { plate, weight, pieces, room } = kind;
   for (let first = 0; first <= pieces; first += 1) {
     for (let second = 0; first + second <= pieces; second += 1) {
       const tilt = before.tilt + (first - second) * weight;
+      const turned = tilt < 0;
       const rooms = [before.rooms[0] + first * room, before.rooms[1] + second * room] as const;
       yield {
         mass: before.mass + (first + second) * weight,
         tilt: Math.abs(tilt),
         pieces: before.pieces + first + second,
-        rooms: tilt < 0 ? [rooms[1], rooms[0]] : rooms,
-        added: [first, second],
-        before,
-        turned: tilt < 0,
+        rooms: turned ? [rooms[1], rooms[0]] : rooms,
+        last: { plate, pieces: [first, second], turned, before },
       };
     }
   }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { kg, type Load, loadFromValue } from '../load/index.ts';
 import type { PlateStock } from './Equipment.ts';
 import type { PlateLoading, ReachableLoad } from './Loading.ts';
+import type { LoadRange } from './LoadRange.ts';
 import { bothEnds, kgBar, kgPlates, plate } from './oracle/exampleGear.ts';
 import { smallStock } from './oracle/smallGyms.ts';
 import { reachableLoads } from './reachableLoads.ts';
@@ -94,6 +95,67 @@ describe('waysToLoad', () => {
     );
   });
 
+  it('lists only what fits on the sleeve', () => {
+    const plates = [
+      { ...plate(20), pieces: 2, thicknessMm: 30 },
+      { ...plate(10), pieces: 4, thicknessMm: 20 },
+    ];
+    const range = { lightest: kg(60), heaviest: kg(60) };
+    const ways = waysOf({ ...kgBar(20), sleeveMm: 39.9 }, { plates }, range, 5);
+    expect(ways.map(({ loading }) => loading.pieces)).toEqual([2]);
+    expect(waysOf({ ...kgBar(20), sleeveMm: 40 }, { plates }, range, 5)).toHaveLength(2);
+  });
+
+  it('keeps to a range to the very step', () => {
+    const plates = kgPlates([5], 4);
+    const loads = (range: LoadRange) =>
+      waysOf(kgBar(20), { plates }, range, 1).map(({ load }) => load);
+    // 20, 30 and 40
+    expect(loads({ lightest: kg(30), heaviest: kg(30) })).toEqual([kg(30)]);
+    expect(loads({ lightest: (kg(30) + 1) as Load })).toEqual([kg(40)]);
+    expect(loads({ heaviest: (kg(30) - 1) as Load })).toEqual([kg(20)]);
+    expect(waysToLoad(kgBar(20), { plates }, { heaviest: kg(19) }, 1)).toMatchObject({
+      kind: 'none',
+      reason: 'nothing-in-range',
+    });
+  });
+
+  it('lists the help of a machine beside the plates on a belt', () => {
+    const bodyWeight = { value: 80, unit: 'kg' } as const;
+    const assistance = [{ value: 20, unit: 'kg' }] as const;
+    const station = { kind: 'body', id: 'it', name: 'It', belt: {}, assistance } as const;
+    const ways = waysToLoad(station, { bodyWeight, plates: kgPlates([10], 1) }, {}, 1);
+    // nothing on the belt, and no belt, are two ways to the same load
+    expect(ways).toMatchObject({
+      kind: 'ways',
+      ways: [60, 80, 80, 90].map((value) => ({ load: kg(value) })),
+    });
+  });
+
+  it('finds the one way in few pieces among very many in more', () => {
+    const plates = [...kgPlates([60], 2), ...kgPlates([1, 2, 3, 4, 5, 6, 7, 8, 9, 10], 60)];
+    const range = { lightest: kg(140), heaviest: kg(140) };
+    // 20 + 2 × 60; the ways to make 60 of whole numbers up to 10 are some hundred thousands
+    expect(waysOf(kgBar(20), { plates }, range, 0)).toMatchObject([
+      { loading: bothEnds(plate(60)) },
+    ]);
+  });
+
+  it('lists 20,000 ways, and no more', () => {
+    const post = (fives: number) =>
+      ({
+        kind: 'one-post',
+        form: 'loading-pin',
+        id: 'it',
+        name: 'It',
+        base: { value: 1, unit: 'kg' },
+        plates: [...kgPlates([1000, 2000, 3000, 4000], 4), ...kgPlates([5], fives)],
+      }) as const;
+    // none to four of four kinds and none to 31 of one: 5 × 5 × 5 × 5 × 32
+    expect(waysOf(post(31), {}, {}, 50)).toHaveLength(20_000);
+    expect(waysToLoad(post(32), {}, {}, 50)).toMatchObject({ reason: 'too-many-loads' });
+  });
+
   it('names what cannot be listed', () => {
     const many = kgPlates([25, 20, 15, 10, 5, 2.5, 1.25, 1, 0.5, 0.25], 8);
     expect(waysToLoad(kgBar(20), { plates: many }, {}, 9)).toMatchObject({
@@ -104,6 +166,16 @@ describe('waysToLoad', () => {
     });
     const band = { kind: 'band', id: 'band', name: 'Band' } as const;
     expect(waysToLoad(band, {}, {}, 0)).toMatchObject({ reason: 'resistance-unknown' });
-    expect(() => waysToLoad(kgBar(20), {}, { lightest: 0 as Load }, -1)).toThrow(RangeError);
+    const rack = {
+      kind: 'fixed',
+      form: 'dumbbell',
+      id: 'rack',
+      name: 'Rack',
+      weights: [],
+    } as const;
+    expect(waysToLoad(rack, {}, {}, 0)).toMatchObject({ reason: 'nothing-in-stock' });
+    for (const wrong of [-1, 51, Number.NaN]) {
+      expect(() => waysToLoad(kgBar(20), {}, {}, wrong)).toThrow(/^waysToLoad: extraGroups/);
+    }
   });
 });

@@ -179,6 +179,27 @@ describe('weighLoading', () => {
     ]);
   });
 
+  it('finds the belt among the ways to train with the body', () => {
+    const belt = { base: kilograms(1) };
+    const station = { kind: 'body', belt, assistance: [kilograms(20)], ...named } as const;
+    const stacks = [{ place: 'belt', plates: [plate(10)] }] as const;
+    const loading: Loading = { kind: 'plates', stacks, pieces: 1 };
+    // 80 + 1 + 10
+    expect(weigh(station, loading, { bodyWeight: kilograms(80) })).toMatchObject({
+      kind: 'weighed',
+      load: kg(91),
+      shown: kg(11),
+    });
+  });
+
+  it('passes on why nothing can be weighed', () => {
+    const band = { kind: 'band', ...named } as const;
+    expect(weighLoading(band, bothEnds())).toMatchObject({
+      kind: 'none',
+      reason: 'resistance-unknown',
+    });
+  });
+
   it('refuses loadings that the equipment cannot have', () => {
     const pin: Loading = { kind: 'pin', pin: kilograms(5), addOns: [], pieces: 0 };
     expect(() => weighLoading(kgBar(20), pin)).toThrow(/barbell cannot have a loading of pin$/);

@@ -1,5 +1,4 @@
 import type { Source } from '../basis/index.ts';
-import type { Adviser } from '../safety/index.ts';
 import type { Stage } from './Stage.ts';
 
 /** Why a chain, or one stage of it, is not offered. */
@@ -11,8 +10,6 @@ export interface ChainRefusal {
   readonly why: string;
   /** What to do instead. */
   readonly instead: string;
-  /** Who can change the answer; empty when nobody need be asked. */
-  readonly ask: readonly Adviser[];
   readonly sources: readonly Source[];
 }
 

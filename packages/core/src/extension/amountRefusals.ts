@@ -16,7 +16,7 @@ export function amountRefusals(stages: readonly Stage[]): readonly ChainRefusal[
   return stages.flatMap((stage, index) =>
     amountsOf(stage).flatMap(({ value, range: { min, max }, of, why }) => {
       if (value >= min && value <= max) return [];
-      const sources = stage.kind === 'assisted' ? { sources: [giessing] } : {};
+      const sources = stage.kind === 'assisted' ? [giessing] : undefined;
       return [refuse('amount', index, why, `Ask for ${min} to ${max} ${of}.`, sources)];
     }),
   );

@@ -19,7 +19,7 @@ export interface ChainTrace {
   readonly low: CapacityTrace;
   readonly likely: CapacityTrace;
   readonly high: CapacityTrace;
-  /** What the load asks for; the line of a hold only where the chain has one. */
+  /** What the load asks for: to be held where the chain holds it, at full effect without a hold. */
   readonly lines: readonly ThresholdBand[];
 }
 

@@ -1,4 +1,5 @@
 import type { LiveSetPlan } from './LiveSet.ts';
+import type { HoldStage } from './Stage.ts';
 import type { LiveStanding } from './Standing.ts';
 
 /** Seconds past the time given for a hold before the set is ended. */
@@ -21,9 +22,9 @@ export function dueStopAt(
   const due: DueStop[] = [
     { rule: 'set-too-long', atSeconds: standing.startedAt + plan.maxSeconds },
   ];
-  const stage = plan.stages[standing.stage];
-  if (standing.phase === 'holding' && stage?.kind === 'hold') {
-    const end = standing.since + stage.maxSeconds + HOLD_GRACE_SECONDS;
+  if (standing.phase === 'holding') {
+    const { maxSeconds } = plan.stages[standing.stage] as HoldStage;
+    const end = standing.since + maxSeconds + HOLD_GRACE_SECONDS;
     due.push({ rule: 'hold-too-long', atSeconds: end });
   }
   const passed = due.filter((stop) => atSeconds > stop.atSeconds);

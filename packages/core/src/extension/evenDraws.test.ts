@@ -5,6 +5,7 @@ it('has exactly its share of points below every mark of every axis, whatever the
   for (const seed of [0, 1, -5, 123_456_789, 0.5]) {
     const points = evenDraws(9, seed);
     expect(points).toHaveLength(DRAWS);
+    expect(points.every((point) => point.length === 9)).toBe(true);
     for (let axis = 0; axis < 9; axis++) {
       for (const mark of [0.1, 0.25, 0.5, 0.75, 0.9]) {
         const below = points.filter((point) => (point[axis] ?? 2) < mark).length;

@@ -5,8 +5,11 @@ import type { LiveSet, LiveSetEvent, LiveSetPlan } from './LiveSet.ts';
 import { liveSetRecord } from './liveSetRecord.ts';
 import { liveStanding } from './liveStanding.ts';
 import { loweringControl } from './loweringControl.ts';
+import { redoLiveSet } from './redoLiveSet.ts';
 import { resumeLiveSet } from './resumeLiveSet.ts';
+import type { LivePhase } from './Standing.ts';
 import { startLiveSet } from './startLiveSet.ts';
+import { undoLiveSet } from './undoLiveSet.ts';
 
 const plan: LiveSetPlan = {
   exerciseId: 'cable-pulldown',
@@ -60,13 +63,41 @@ describe('lift, hold, lower', () => {
       end: { by: 'chain-done' },
       performed: { reps: 10, secondsPerRep: 4, end: { kind: 'failure' }, day: 100, capacity: 0.98 },
     });
+    expect(record.kind === 'done' && record.stages.map((stage) => stage.askedSeconds)).toEqual([
+      4,
+      null,
+      6,
+    ]);
+  });
+
+  it('says at every moment what can come next', () => {
+    const moments: readonly (readonly [Timed | null, LivePhase, number, readonly string[]])[] = [
+      [null, 'ready', -1, ['started', 'sign']],
+      [['started', 0], 'lifting', 0, ['rep', 'failed', 'stopped', 'sign']],
+      [['failed', 4], 'between', 0, ['hold-begun', 'lowering-begun', 'stopped', 'sign']],
+      [['hold-begun', 5], 'holding', 1, ['hold-ended', 'stopped', 'sign']],
+      [['hold-ended', 9], 'between', 1, ['lowering-begun', 'stopped', 'sign']],
+      [['lowering-begun', 9], 'lowering', 2, ['lowering-ended', 'stopped', 'sign']],
+      [['stopped', 12], 'ended', 2, ['sign']],
+    ];
+    let set = startLiveSet(plan);
+    for (const [event, phase, stage, next] of moments) {
+      if (event) set = after([event], set);
+      expect(liveStanding(set)).toMatchObject({ phase, stage, next });
+    }
+    // the hold of 4 s, and 3 s of the lowering that was cut off
+    expect(liveStanding(set).secondsUnderLoad).toBe(7);
   });
 
   it('can leave out the hold but not go back to it', () => {
     const set = after([...tenReps, ['lowering-begun', 45], ['lowering-ended', 51]]);
     expect(liveStanding(set).next).toEqual(['lowering-begun', 'stopped', 'sign']);
     const { problem } = advanceLiveSet(set, { kind: 'hold-begun', atSeconds: 52 });
-    expect(problem).toMatchObject({ code: 'extension.live-not-now', path: ['kind'] });
+    expect(problem).toMatchObject({
+      code: 'extension.live-not-now',
+      path: ['kind'],
+      params: { kind: 'hold-begun', possible: 'lowering-begun, stopped, sign' },
+    });
     expect(problem?.message).toBe(
       '"hold-begun" cannot come now; possible are: lowering-begun, stopped, sign.',
     );
@@ -131,6 +162,30 @@ describe('stop rules', () => {
     expect(liveStanding(set).end).toEqual({ by: 'stop-rule', rule: 'set-too-long' });
     expect(dueStop(set, 500)).toBeNull();
   });
+
+  it('has nothing due before the start, and no hold when it is over', () => {
+    expect(dueStop(startLiveSet(plan), 500)).toBeNull();
+    const between = after([...tenReps, ['hold-begun', 43], ['hold-ended', 51]]);
+    expect(dueStop(between, 239)).toBeNull();
+  });
+
+  it('names what was due first', () => {
+    const held = (at: number) =>
+      after([
+        ['started', 0],
+        ['failed', 4],
+        ['hold-begun', at],
+      ]);
+    // a hold from 43 s is due at 68 s, one from 230 s at 255 s, the set at 240 s
+    expect(dueStop(held(43), 300)).toEqual({ rule: 'hold-too-long', atSeconds: 68 });
+    expect(dueStop(held(230), 300)).toEqual({ rule: 'set-too-long', atSeconds: 240 });
+  });
+
+  it('a sign is what ended the set even when its time was over', () => {
+    const sign = { kind: 'sign', atSeconds: 300, rule: 'dizziness' } as const;
+    const { set } = advanceLiveSet(after([['started', 0]]), sign);
+    expect(liveStanding(set).end).toEqual({ by: 'stop-rule', rule: 'dizziness' });
+  });
 });
 
 describe('other stages', () => {
@@ -190,6 +245,30 @@ describe('records', () => {
     expect(end({})?.end).toEqual({ kind: 'more', atLeast: 0 });
     expect(end({ reason: 'target-reached' })?.end).toEqual({ kind: 'more', atLeast: 0 });
     expect(end({}, 0)).toBeNull();
+    expect(end({})).not.toHaveProperty('capacity');
+  });
+
+  it('tells of a load that could not be lifted once, and of no pace', () => {
+    const once = { ...plan, stages: [{ kind: 'lift' }] } as const;
+    const record = liveSetRecord(
+      after(
+        [
+          ['started', 0],
+          ['failed', 3],
+        ],
+        startLiveSet(once),
+      ),
+      1,
+    );
+    const performed = record.kind === 'done' ? record.performed : null;
+    expect(performed).toMatchObject({ reps: 0, end: { kind: 'failure' } });
+    expect(performed).not.toHaveProperty('secondsPerRep');
+  });
+
+  it('says nothing of repetitions left that nobody told', () => {
+    const stop = { kind: 'stopped', atSeconds: 5, reason: 'chosen' } as const;
+    const { set } = advanceLiveSet(after([['started', 0]]), stop);
+    expect(liveStanding(set).end).not.toHaveProperty('repsLeft');
   });
 
   it('is open until the set has ended', () => {
@@ -201,8 +280,15 @@ describe('records', () => {
       ['started', 0],
       ['rep', 4],
     ]);
-    const bad = { kind: 'stopped', atSeconds: 5, reason: 'chosen', repsLeft: 1.5 } as const;
-    expect(advanceLiveSet(set, bad)).toMatchObject({ set, problem: { path: ['repsLeft'] } });
+    const stop = (repsLeft: number) =>
+      advanceLiveSet(set, { kind: 'stopped', atSeconds: 5, reason: 'chosen', repsLeft });
+    for (const wrong of [1.5, -1, 51, Number.NaN]) {
+      expect(stop(wrong)).toMatchObject({
+        set,
+        problem: { code: 'extension.live-reps-left', path: ['repsLeft'], received: wrong },
+      });
+    }
+    for (const count of [0, 50]) expect(stop(count).problem).toBeNull();
   });
 });
 
@@ -226,11 +312,41 @@ describe('saved sets and plans', () => {
     expect(() => startLiveSet({ ...plan, stages: plan.stages.toReversed() })).toThrow(RangeError);
   });
 
+  it.each([
+    ['secondsPerRep', 0.2, 120],
+    ['maxSeconds', 10, 3600],
+  ])('refuses %s out of range by name', (name, least, most) => {
+    for (const value of [least, most]) {
+      expect(startLiveSet({ ...plan, [name]: value }).log).toEqual([]);
+    }
+    for (const value of [least - 0.1, most + 1, Number.NaN]) {
+      expect(() => startLiveSet({ ...plan, [name]: value })).toThrow(
+        new RegExp(`^startLiveSet: ${name} must be`),
+      );
+    }
+  });
+
+  it('has nothing to take back before the first event, and nothing to bring back', () => {
+    const set = startLiveSet(plan);
+    expect(undoLiveSet(set)).toMatchObject({
+      set,
+      problem: { code: 'extension.live-nothing-to-undo', path: [] },
+    });
+    expect(redoLiveSet(set)).toMatchObject({
+      set,
+      problem: { code: 'extension.live-nothing-to-redo', path: [] },
+    });
+  });
+
   it('refuses time that runs back', () => {
     const set = after([['started', 5]]);
-    expect(advanceLiveSet(set, { kind: 'rep', atSeconds: 4 }).problem?.code).toBe(
-      'extension.live-time-runs-back',
-    );
+    expect(advanceLiveSet(set, { kind: 'rep', atSeconds: 4 }).problem).toMatchObject({
+      code: 'extension.live-time-runs-back',
+      path: ['atSeconds'],
+      params: { earliest: 5 },
+      received: 4,
+    });
+    expect(advanceLiveSet(set, { kind: 'rep', atSeconds: 5 }).problem).toBeNull();
   });
 });
 
@@ -239,6 +355,47 @@ describe('loweringControl', () => {
     expect(loweringControl([3, 2.3], 3)).toMatchObject({ kind: 'lost' });
     expect(loweringControl([3, 2.3], 3).thresholdSeconds).toBeCloseTo(2.4, 12);
     expect(loweringControl([4], 5).kind).toBe('too-few');
-    expect(() => loweringControl([], 5)).toThrow(/lowerings/);
+  });
+
+  it('is lost with a short one, going when the next will be, and kept otherwise', () => {
+    // at 4 s and more of 6 s asked for
+    expect(loweringControl([6, 5, 3.9], 6).kind).toBe('lost');
+    // through 5.5, 5 and 4.5: half a second less each time, the next is 4.0
+    expect(loweringControl([5.5, 5, 4.5], 6)).toMatchObject({
+      kind: 'kept',
+      slopeSeconds: -0.5,
+      nextSeconds: 4,
+    });
+    expect(loweringControl([5.4, 4.9, 4.4], 6).kind).toBe('going');
+    expect(loweringControl([6, 6, 6], 6).kind).toBe('kept');
+  });
+
+  it('is not going where they become longer again, however long the next will be', () => {
+    // slopes (1.5 · (last − first) + 0.5 · 0) / 5: 0 and 0.03; means 3.5 and 3.525
+    for (const [end, slope, next] of [
+      [5, 0, 3.5],
+      [5.1, 0.03, 3.6],
+    ] as const) {
+      const control = loweringControl([5, 2, 2, end], 6);
+      expect(control.kind).toBe('kept');
+      expect(control.slopeSeconds).toBeCloseTo(slope, 9);
+      expect(control.nextSeconds).toBeCloseTo(next, 9);
+    }
+  });
+
+  it('goes by the last four', () => {
+    // through all five it would fall by 0.3 s, to 3.9 s
+    expect(loweringControl([6, 4.5, 4.5, 4.5, 4.5], 6)).toMatchObject({
+      kind: 'kept',
+      slopeSeconds: 0,
+      nextSeconds: 4.5,
+    });
+  });
+
+  it('refuses what is no lowering by name', () => {
+    expect(() => loweringControl([], 5)).toThrow(/^loweringControl: lowerings must/);
+    expect(() => loweringControl([4], 0)).toThrow(/^loweringControl: askedSeconds must/);
+    expect(() => loweringControl([4, -1], 5)).toThrow(/^loweringControl: seconds must/);
+    expect(loweringControl([0], 5).kind).toBe('lost');
   });
 });

@@ -4,6 +4,7 @@ import type { LiveSetEvent, LiveSetPlan } from './LiveSet.ts';
 import { liveProblem } from './liveProblem.ts';
 import { loweringControl } from './loweringControl.ts';
 import { nextEvents } from './nextEvents.ts';
+import type { LowerStage } from './Stage.ts';
 import type { LiveStanding, StageDone } from './Standing.ts';
 import { stageAfter } from './stageAfter.ts';
 import { begun, closed, cutOff, ended, timed, withStage } from './standingChanges.ts';
@@ -72,8 +73,7 @@ function repDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
 }
 
 function loweringDone(plan: LiveSetPlan, standing: LiveStanding): LiveStanding {
-  const { stage, seconds } = standing.stages.at(-1) as StageDone;
-  if (stage.kind !== 'lower') return standing;
+  const { stage, seconds } = standing.stages.at(-1) as StageDone & { readonly stage: LowerStage };
   const control = loweringControl(seconds, stage.secondsEach);
   const next: LiveStanding = { ...standing, control };
   if (control.kind === 'lost') {

@@ -56,7 +56,7 @@ function lineThrough(values: readonly number[]): { readonly slope: number; reado
   let along = 0;
   let spread = 0;
   values.forEach((value, position) => {
-    along += (position - middle) * (value - mean);
+    along += (position - middle) * value;
     spread += (position - middle) ** 2;
   });
   const slope = along / spread;

@@ -1,7 +1,7 @@
 import type { NearestChain } from './ChainRefusal.ts';
 import { chainParameters } from './chainParameters.ts';
 import { chainRefusals } from './chainRefusals.ts';
-import type { ChainSetting, HoldStage, LowerStage, Stage, StageKind } from './Stage.ts';
+import type { ChainSetting, HoldStage, LiftStage, LowerStage, Stage, StageKind } from './Stage.ts';
 import { stageAmounts } from './stageAmounts.ts';
 
 /** From the weakest kind of work to the strongest. */
@@ -34,7 +34,7 @@ export function nearestChain(asked: readonly Stage[], setting: ChainSetting): Ne
     return { kind: 'none', why: limits.training.reasons.map((reason) => reason.words).join(' ') };
   }
   const repaired = asked
-    .filter((stage) => stage.kind !== 'lift')
+    .filter((stage): stage is LaterStage => stage.kind !== 'lift')
     .slice(0, stageAmounts.stages - 1)
     .map((stage) => repair(stage, setting));
   const ordered = repaired.toSorted(
@@ -59,10 +59,10 @@ export function nearestChain(asked: readonly Stage[], setting: ChainSetting): Ne
   };
 }
 
-function repair(stage: Stage, setting: ChainSetting): Stage {
+type LaterStage = Exclude<Stage, LiftStage>;
+
+function repair(stage: LaterStage, setting: ChainSetting): Stage {
   switch (stage.kind) {
-    case 'lift':
-      return stage;
     case 'lighter':
       return { ...stage, loadShare: into(stage.loadShare, stageAmounts.lighterShare) };
     case 'pause':

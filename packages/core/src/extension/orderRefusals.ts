@@ -21,10 +21,11 @@ export function orderRefusals(stages: readonly Stage[]): readonly ChainRefusal[]
 }
 
 function follows(stages: readonly Stage[], index: number): readonly ChainRefusal[] {
-  const rule = stageRules[(stages[index] as Stage).kind];
+  const { kind } = stages[index] as Stage;
+  const rule = stageRules[kind];
   const before = stages[index - 1]?.kind;
   if (before === undefined) {
-    if (stages[0]?.kind === 'lift') return [];
+    if (kind === 'lift') return [];
     const why = `A set does not open with ${rule.name}. ${rule.why}`;
     return [refuse('opens-with-lift', 0, why, 'Put lifting to failure first.')];
   }
@@ -36,7 +37,7 @@ function follows(stages: readonly Stage[], index: number): readonly ChainRefusal
 }
 
 function repeats(stages: readonly Stage[], index: number): readonly ChainRefusal[] {
-  const kind = (stages[index] as Stage).kind;
+  const { kind } = stages[index] as Stage;
   const rule = stageRules[kind];
   const count = stages.slice(0, index + 1).filter((stage) => stage.kind === kind).length;
   if (count !== rule.times + 1) return [];

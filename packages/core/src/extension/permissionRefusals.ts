@@ -13,7 +13,7 @@ export function permissionRefusals(
     if (permission.kind === 'off-by-default' && switchedOn) return [];
     const on = permission.kind === 'off-by-default' ? ' The coach can switch it on.' : '';
     const words = permission.reasons.map((reason) => reason.words).join(' ');
-    return [refuse(code, stage, words, `${instead}${on}`, { ask: [], sources: [] })];
+    return [refuse(code, stage, words, `${instead}${on}`, [])];
   };
   const pastFailure = stages.length > 1;
   return [
@@ -41,7 +41,7 @@ function toFailure(
   if (atLeast <= 0 || (!firm && switchedOn)) return [];
   const words = reasons.map((reason) => reason.words).join(' ');
   const instead = `Stop with ${atLeast} or more repetitions left.`;
-  return [refuse('not-to-failure', null, words, instead, { sources: [] })];
+  return [refuse('not-to-failure', null, words, instead, [])];
 }
 
 function lowerings(
@@ -55,5 +55,5 @@ function lowerings(
     hardLowerings.count > 0
       ? `Lower ${hardLowerings.count} times at most in this session.`
       : 'Leave the lowering out.';
-  return [refuse('too-many-lowerings', stage, words, instead, { sources: [] })];
+  return [refuse('too-many-lowerings', stage, words, instead, [])];
 }

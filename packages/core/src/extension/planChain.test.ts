@@ -50,6 +50,8 @@ describe('alone on a machine that can be left', () => {
           why: expect.stringMatching(
             /^A hold cannot come right after slow lowering\. A muscle can/,
           ),
+          instead: expect.stringContaining('lifting to failure; a lighter load without rest; '),
+          sources: [{ id: 'past-failure-practice' }],
         },
       ],
       nearest: { kind: 'chain', stages: [lift, hold, lowerOnce] },
@@ -68,6 +70,17 @@ describe('alone on a machine that can be left', () => {
     });
   });
 
+  it('does not lower at all from the bottom, where nothing brings it up', () => {
+    const stretched: Stage = { kind: 'hold', at: 'stretched', maxSeconds: 10 };
+    const plan = planChain([lift, stretched, lowerOnce], setting({ exercise: pulldown }));
+    expect(plan).toMatchObject({
+      refusals: [
+        { code: 'extension.no-way-back', stage: 2, instead: expect.stringMatching(/^Hold higher/) },
+      ],
+    });
+    expect(codes([lift, stretched, lowerOnce], { exercise: pulldown, partner: true })).toEqual([]);
+  });
+
   it('does so where the legs bring it up', () => {
     expect(codes([lift, hold, lowerOften])).toEqual([]);
   });
@@ -82,7 +95,9 @@ describe('alone with a free bar above the body', () => {
       'extension.no-partner',
       'extension.no-way-back',
     ]);
+    expect(plan.refusals[0]?.why).toMatch(/^When the barbell bench press fails alone/);
     expect(plan.refusals[0]?.instead).toMatch(/pins.*empty bar.*dumbbells.*machine/);
+    expect(plan.refusals[1]?.sources.map(({ id }) => id)).toEqual(['forced-rep-assistance']);
     expect(plan.nearest).toMatchObject({ kind: 'stop-short', repsInReserve: 2 });
   });
 
@@ -169,6 +184,23 @@ describe('order and amounts', () => {
     ];
     expect(codes(long)).toContain('extension.too-long');
     expect(codes(long)).toContain('extension.too-often');
+    expect(codes(long.slice(0, 8))).not.toContain('extension.too-long');
+  });
+
+  it('names the first stage of a kind that is one too many', () => {
+    const pause: Stage = { kind: 'pause', seconds: 15 };
+    expect(planChain([lift, pause, pause, pause, pause, pause, pause], setting())).toMatchObject({
+      refusals: [
+        { code: 'extension.too-often', stage: 5, why: expect.stringMatching(/^At most 4 times/) },
+      ],
+    });
+    const again = planChain([lift, hold, hold], setting());
+    if (again.kind !== 'refused') throw new Error('not refused');
+    expect(again.refusals.at(-1)).toMatchObject({
+      code: 'extension.too-often',
+      stage: 2,
+      why: expect.stringMatching(/^At most once/),
+    });
   });
 
   it('has no lifting after the last lowering', () => {
@@ -179,7 +211,11 @@ describe('order and amounts', () => {
 
   it('does not hold for minutes where the load hardly turns', () => {
     const stretched: Stage = { kind: 'hold', at: 'stretched', maxSeconds: 40 };
-    expect(codes([lift, stretched, lowerOnce])).toEqual(['extension.hold-too-easy']);
+    expect(planChain([lift, stretched, lowerOnce], setting())).toMatchObject({
+      refusals: [
+        { code: 'extension.hold-too-easy', stage: 1, why: expect.stringContaining(' 40 % ') },
+      ],
+    });
     expect(codes([lift, { ...stretched, maxSeconds: 10 }, lowerOnce])).toEqual([]);
     expect(codes([lift, stretched])).toEqual([]);
   });
@@ -193,17 +229,54 @@ describe('order and amounts', () => {
     });
   });
 
-  it.each([
-    { kind: 'lighter', loadShare: 0.3 },
-    { kind: 'pause', seconds: 2 },
-    { kind: 'part-range', maxReps: 40 },
-    { kind: 'hold', at: 'middle', maxSeconds: 300 },
-    { kind: 'lower', secondsEach: 1, maxLowerings: 3 },
-    { kind: 'lower', secondsEach: 5, maxLowerings: 50 },
-  ] satisfies Stage[])('refuses the amount in %o and mends it', (stage) => {
-    const plan = planChain([lift, stage], setting());
-    if (plan.kind !== 'refused') throw new Error('not refused');
-    expect(plan.refusals.map(({ code }) => code)).toEqual(['extension.amount']);
-    expect(plan.nearest.kind === 'chain' && plan.nearest.stages).toHaveLength(2);
+  it.each<[Stage, string, Stage]>([
+    [
+      { kind: 'lighter', loadShare: 0.4 },
+      '0.5 to 0.95 of the load',
+      { kind: 'lighter', loadShare: 0.5 },
+    ],
+    [
+      { kind: 'lighter', loadShare: 0.99 },
+      '0.5 to 0.95 of the load',
+      { kind: 'lighter', loadShare: 0.95 },
+    ],
+    [{ kind: 'pause', seconds: 4 }, '5 to 60 seconds', { kind: 'pause', seconds: 5 }],
+    [{ kind: 'pause', seconds: 61 }, '5 to 60 seconds', { kind: 'pause', seconds: 60 }],
+    [{ kind: 'assisted', reps: 0 }, '1 to 2 repetitions', { kind: 'assisted', reps: 1 }],
+    [{ kind: 'assisted', reps: 3 }, '1 to 2 repetitions', { kind: 'assisted', reps: 2 }],
+    [{ kind: 'part-range', maxReps: 0 }, '1 to 10 repetitions', { kind: 'part-range', maxReps: 1 }],
+    [
+      { kind: 'part-range', maxReps: 11 },
+      '1 to 10 repetitions',
+      { kind: 'part-range', maxReps: 10 },
+    ],
+    [{ ...hold, maxSeconds: 2 }, '3 to 60 seconds', { ...hold, maxSeconds: 3 }],
+    [{ ...hold, maxSeconds: 61 }, '3 to 60 seconds', { ...hold, maxSeconds: 60 }],
+    [
+      { ...lowerOften, secondsEach: 2 },
+      '3 to 15 seconds for each',
+      { ...lowerOften, secondsEach: 3 },
+    ],
+    [
+      { ...lowerOften, secondsEach: 16 },
+      '3 to 15 seconds for each',
+      { ...lowerOften, secondsEach: 15 },
+    ],
+    [{ ...lowerOften, maxLowerings: 0 }, '1 to 10 lowerings', { ...lowerOften, maxLowerings: 1 }],
+    [{ ...lowerOften, maxLowerings: 11 }, '1 to 10 lowerings', { ...lowerOften, maxLowerings: 10 }],
+  ])('refuses the amount in %j, asks for %s, and takes the nearest', (stage, range, mended) => {
+    const source = stage.kind === 'assisted' ? 'forced-rep-assistance' : 'past-failure-practice';
+    expect(planChain([lift, stage], setting({ partner: true }))).toMatchObject({
+      refusals: [
+        {
+          code: 'extension.amount',
+          stage: 1,
+          instead: expect.stringContaining(`Ask for ${range}`),
+          sources: [{ id: source }],
+        },
+      ],
+      nearest: { kind: 'chain', stages: [lift, mended] },
+    });
+    expect(codes([lift, mended], { partner: true })).toEqual([]);
   });
 });

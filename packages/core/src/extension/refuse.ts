@@ -1,20 +1,14 @@
 import type { Source } from '../basis/index.ts';
-import type { Adviser } from '../safety/index.ts';
 import type { ChainRefusal } from './ChainRefusal.ts';
 import { pastFailurePractice } from './chainSources.ts';
 
-/** A refusal with the usual rest: nobody to ask, training practice as its source. */
+/** A refusal; training practice is its source where no other is named. */
 export function refuse(
   code: string,
   stage: number | null,
   why: string,
   instead: string,
-  { ask = [], sources = [pastFailurePractice] }: Grounds = {},
+  sources: readonly Source[] = [pastFailurePractice],
 ): ChainRefusal {
-  return { code: `extension.${code}`, stage, why, instead, ask, sources };
-}
-
-interface Grounds {
-  readonly ask?: readonly Adviser[];
-  readonly sources?: readonly Source[];
+  return { code: `extension.${code}`, stage, why, instead, sources };
 }

@@ -46,7 +46,7 @@ function help({ partner }: ChainSetting, stage: number): readonly ChainRefusal[]
     'Repetitions past failure need help with about a fifth of the load on the first and a third on the second, from a partner who knows the lift.';
   const instead =
     'Take load off and lift on, or hold and lower, on an exercise that can be left at any point.';
-  return [refuse('no-partner', stage, why, instead, { sources: [giessing] })];
+  return [refuse('no-partner', stage, why, instead, [giessing])];
 }
 
 function wayBack(

@@ -1,5 +1,5 @@
 import type { LiveSetEvent, LiveSetPlan } from './LiveSet.ts';
-import type { StageKind } from './Stage.ts';
+import type { Stage, StageKind } from './Stage.ts';
 import { stageRules } from './stageRules.ts';
 
 type Begin = Extract<LiveSetEvent['kind'], 'lifting-resumed' | 'hold-begun' | 'lowering-begun'>;
@@ -19,8 +19,7 @@ const begins: Readonly<Record<Begin, readonly StageKind[]>> = {
  * @returns its index, or null when the event begins nothing here.
  */
 export function stageAfter(plan: LiveSetPlan, current: number, begin: Begin): number | null {
-  const kind = plan.stages[current]?.kind;
-  if (kind === undefined) return null;
+  const { kind } = plan.stages[current] as Stage;
   if (kind === 'lower' && begin === 'lowering-begun') return current;
   const found = plan.stages.findIndex(
     (stage, index) =>

@@ -36,8 +36,8 @@ export function withStage(standing: LiveStanding, change: Partial<StageDone>): L
 /** Adds the seconds since the last boundary to the stage. */
 export function timed(standing: LiveStanding, at: number): LiveStanding {
   const seconds = at - standing.since;
-  const before = standing.stages.at(-1)?.seconds ?? [];
-  const next = withStage(standing, { seconds: [...before, seconds] });
+  const before = standing.stages.at(-1) as StageDone;
+  const next = withStage(standing, { seconds: [...before.seconds, seconds] });
   return { ...next, since: at, secondsUnderLoad: standing.secondsUnderLoad + seconds };
 }
 

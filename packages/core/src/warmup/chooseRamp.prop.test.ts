@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chooseRamp } from './chooseRamp.ts';
 import { cheapestByTrying } from './oracle/cheapestByTrying.ts';
+import { planCost } from './oracle/planCost.ts';
 import { smallRamp } from './oracle/smallRamps.ts';
-import { planCost } from './rampCosts.ts';
 
 describe('chooseRamp', () => {
   it('costs as little as the cheapest of all ramps', () => {
