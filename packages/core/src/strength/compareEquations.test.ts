@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kg } from '../load/index.ts';
+import { kg, type Load } from '../load/index.ts';
 import { compareEquations } from './compareEquations.ts';
 
 function several(loadKg: number, reps: number, lift?: Parameters<typeof compareEquations>[2]) {
@@ -23,7 +23,32 @@ describe('compareEquations', () => {
     );
     expect(inside?.lowestKg).toBeCloseTo(100 / 0.925_75, 1); // Kemmler, 92.575 % at 5
     expect(inside?.highestKg).toBeCloseTo(100 / 0.840_26, 1); // Mayhew, 84.026 % at 5
+    expect(inside?.share).toBeCloseTo(92.575 / 84.026 - 1, 4);
+    expect(inside?.equations).toBe(11);
     expect(warnings).toEqual([]);
+  });
+
+  it('spreads over every equation for any lift, or over none where none holds', () => {
+    // 60 repetitions: Mayhew gives 53.7 % and holds from 55 %, Kemmler ends at 20
+    const { inside, all, answers } = several(40, 60);
+    expect(inside).toBeUndefined();
+    const general = answers.flatMap(({ equation, oneRepMaxKg }) =>
+      equation.lift === undefined && oneRepMaxKg !== undefined ? [oneRepMaxKg] : [],
+    );
+    expect(all.equations).toBe(general.length);
+    expect(all.lowestKg).toBeCloseTo(40 * 60 ** 0.1, 9); // Lombardi
+    expect(all.highestKg).toBeCloseTo(40 * 2.998, 9); // Epley, 1 + 0.0333 * 60
+  });
+
+  it('takes loads above 0 and 1 to 100 repetitions', () => {
+    for (const reps of [1, 100]) expect(() => compareEquations(1 as Load, reps)).not.toThrow();
+    for (const [load, reps, name] of [
+      [kg(0), 5, 'load'],
+      [kg(50), 0, 'reps'],
+      [kg(50), 101, 'reps'],
+    ] as const) {
+      expect(() => compareEquations(load, reps)).toThrow(`compareEquations: ${name} must be`);
+    }
   });
 
   it('parts by less than 9 points of the one-rep max at 3 to 5 and by 27 at 20 repetitions', () => {
@@ -49,6 +74,9 @@ describe('compareEquations', () => {
       .map(({ equation }) => equation.id);
     // past 36.97 and 37.92 repetitions two go below 0; the cubic falls below the load itself
     expect(broken).toEqual(expect.arrayContaining(['brzycki', 'lander', 'kemmler']));
+    // 1 - 0.02 * 50 is 0
+    const adams = several(40, 50).answers.find(({ equation }) => equation.id === 'adams');
+    expect(adams).toMatchObject({ place: 'breaks-down', oneRepMaxKg: undefined });
   });
 
   it('adds the equations of the lift that is named', () => {

@@ -3,6 +3,7 @@ import { kg, toKg } from '../load/index.ts';
 import { enduranceCurves } from './enduranceCurves.ts';
 import type { FindingReport, FindingTry } from './FindingStep.ts';
 import { findingProtocol } from './findingProtocol.ts';
+import { loadForWindow } from './loadForWindow.ts';
 import { repsAtShare } from './repsAtShare.ts';
 
 const stack = Array.from({ length: 20 }, (_, index) => ({ load: kg(5 + 5 * index) }));
@@ -131,10 +132,92 @@ describe('findingProtocol', () => {
     // floors alone have found nothing, however often the load would land there
     const easy = ask([done(30, 8, 'far-too-easy')], fine, { window: { minReps: 1, maxReps: 60 } });
     expect(easy.kind).not.toBe('found');
+    // nor has one set for a load beyond a quarter more, though it would land there often enough
+    const far = ask([reserve(36)], fine, { window: { minReps: 1, maxReps: 15 } });
+    expect(far.kind).toBe('try');
   });
 
   it('says that the lightest load is too heavy for a window that it cannot reach', () => {
     const heavy = ask([done(40, 1, { repsLeft: 0 })], [{ load: kg(40) }, { load: kg(50) }]);
     expect(heavy).toEqual({ kind: 'all-too-heavy', lightest: { load: kg(40) } });
+  });
+
+  it('asks one to four trial sets of 5 to 8 repetitions, with three left', () => {
+    for (const mostTries of [1, 4]) expect(ask([], stack, { mostTries }).kind).toBe('try');
+    for (const mostTries of [0, 5]) {
+      expect(() => ask([], stack, { mostTries })).toThrow('findingProtocol: mostTries must be');
+    }
+    const reps = [3, 5, 7, 8, 12].map((minReps) => {
+      const step = ask([], stack, { window: { minReps, maxReps: 15 } });
+      return step.kind === 'try' && [step.reps, step.stopWithLeft];
+    });
+    expect(reps).toEqual([5, 5, 7, 8, 8].map((count) => [count, 3]));
+  });
+
+  it('starts with the very load that is named, of those above 0 in any order', () => {
+    const loads = [20, 10, -5, 0, 15].map((load) => ({ load: kg(load) }));
+    const first = (startAt?: number) => {
+      const step = ask([], loads, startAt === undefined ? {} : { startAt: kg(startAt) });
+      return step.kind === 'try' && toKg(step.choice.load);
+    };
+    expect(first()).toBe(10);
+    expect(first(15)).toBe(15);
+    expect(ask([], [{ load: kg(0) }])).toEqual({ kind: 'no-loads' });
+  });
+
+  it('works with the heaviest load up to a quarter more that one set in five fails early at most', () => {
+    const kilograms = (['far-too-easy', { repsLeft: 10 }, { repsLeft: 2 }] as const).map(
+      (report) => {
+        const short = { minReps: 5, maxReps: 6 };
+        const step = ask([done(40, 8, report)], stack, { mostTries: 1, window: short });
+        if (step.kind !== 'start-and-learn') throw new Error(step.kind);
+        const { load, posterior } = step;
+        expect(load.before).toBeLessThanOrEqual(0.2);
+        const all = loadForWindow({ posterior, choices: stack, window: short, secondsPerRep: 3 });
+        if (all.kind === 'no-loads') throw new Error(all.kind);
+        const heavier = all.all.filter(({ choice }) => choice.load > load.choice.load);
+        expect(heavier.every((one) => one.before > 0.2 || one.choice.load > kg(50))).toBe(true);
+        return toKg(load.choice.load);
+      },
+    );
+    expect(kilograms).toEqual([50, 50, 45]);
+  });
+
+  describe('of a few loads', () => {
+    const loads = (...kilograms: readonly number[]) => kilograms.map((one) => ({ load: kg(one) }));
+    const told = (step: ReturnType<typeof ask>) => {
+      if (step.kind === 'try') return `try ${toKg(step.choice.load)}`;
+      return 'load' in step ? `${step.kind} ${toKg(step.load.choice.load)}` : step.kind;
+    };
+
+    it('never takes one that was failed, though it would land in the window', () => {
+      const short = { window: { minReps: 6, maxReps: 9 } };
+      for (const report of ['failed', 'form-broke'] as const) {
+        expect(told(ask([done(40, 7, report)], loads(30, 35, 40, 45), short))).toBe('try 35');
+      }
+    });
+
+    it('has found none by a floor, though it surely lands in a window without end', () => {
+      const any = { window: { minReps: 1, maxReps: 200 } };
+      expect(told(ask([done(30, 8, 'far-too-easy')], loads(30, 36), any))).toBe('try 36');
+    });
+
+    it('goes up to the best and no further, or to the lighter side of a gap', () => {
+      // 22 kg: 13 repetitions or so; 24 kg fit as well, and fail early more often
+      const best = ask([done(20, 8, { repsLeft: 6 })], loads(20, 22, 24, 26));
+      expect(told(best)).toBe('try 22');
+      // 28 with 20 kg and 19 with 25 kg
+      const gap = { window: { minReps: 20, maxReps: 21 } };
+      expect(told(ask([done(20, 8, { repsLeft: 15 })], loads(20, 25, 32), gap))).toBe(
+        'start-and-learn 20',
+      );
+    });
+
+    it('works with the lightest when every one fails early too often', () => {
+      const narrow = { window: { minReps: 10, maxReps: 10 }, mostTries: 1 };
+      const step = ask([done(40, 9, { repsLeft: 0 })], loads(40, 60), narrow);
+      expect(told(step)).toBe('start-and-learn 40');
+      expect(step.kind === 'start-and-learn' && step.load.before).toBeGreaterThan(0.2);
+    });
   });
 });

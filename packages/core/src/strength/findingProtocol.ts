@@ -68,7 +68,7 @@ export function findingProtocol<C extends HasLoad>(question: FindingQuestion<C>)
     forecastReps(posterior, { load: choice.load, secondsPerRep })
       .chances.slice(0, reps)
       .reduce((sum, chance) => sum + chance, 0);
-  const goal = best ?? answer.lighter ?? answer.heavier;
+  const goal = best ?? answer.lighter;
   const next = nextTrial(below, question, goal?.choice.load, failing);
   if (next !== undefined && tries.length < mostTries) {
     return { kind: 'try', ...next, reps, stopWithLeft };

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { kg } from '../load/index.ts';
+import { kg, type Load } from '../load/index.ts';
 import { forecastReps } from './forecastReps.ts';
 import { generalCurve } from './generalCurve.ts';
+import { oneRepMaxKg } from './oneRepMaxKg.ts';
 import type { PerformedSet } from './PerformedSet.ts';
 import { priorFor } from './priorFor.ts';
 import { repsAtShare } from './repsAtShare.ts';
@@ -114,5 +115,52 @@ describe('forecastReps', () => {
     expect(share.low).toBeLessThan(share.likely);
     expect(share.likely).toBeGreaterThan(0.85);
     expect(share.likely).toBeLessThan(0.93);
+  });
+
+  it('takes every number at the limits of its range, and names what lies beyond', () => {
+    const ask =
+      (load: Load, more: { secondsPerRep?: number; capacity?: number } = {}) =>
+      () =>
+        forecastReps(learned, { load, ...more });
+    for (const fine of [
+      ask(1 as Load),
+      ask(kg(80), { secondsPerRep: 0.2 }),
+      ask(kg(80), { secondsPerRep: 120 }),
+      ask(kg(80), { capacity: 1 }),
+    ]) {
+      expect(fine).not.toThrow();
+    }
+    for (const [name, bad] of [
+      ['load', ask(kg(0))],
+      ['secondsPerRep', ask(kg(80), { secondsPerRep: 0.19 })],
+      ['secondsPerRep', ask(kg(80), { secondsPerRep: 121 })],
+      ['capacity', ask(kg(80), { capacity: 0 })],
+      ['capacity', ask(kg(80), { capacity: 1.01 })],
+    ] as const) {
+      expect(bad).toThrow(`forecastReps: ${name} must be`);
+    }
+  });
+
+  it('has its share, its seconds and its counts at the level asked for', () => {
+    for (const level of [0.8, 0.5]) {
+      const { reps, share, setSeconds, chances } = forecastReps(
+        learned,
+        { load: kg(80), secondsPerRep: 4 },
+        ...(level === 0.8 ? [] : [level]),
+      );
+      const max = oneRepMaxKg(learned, level, 'today');
+      expect(share).toEqual({
+        low: 80 / max.high,
+        likely: 80 / max.likely,
+        high: 80 / max.low,
+        level,
+      });
+      const { low, likely, high } = reps;
+      expect(setSeconds).toEqual({ low: 4 * low, likely: 4 * likely, high: 4 * high, level });
+      const upTo = (count: number) =>
+        chances.slice(0, count + 1).reduce((sum, one) => sum + one, 0);
+      expect(upTo(high) - upTo(low - 1)).toBeGreaterThanOrEqual(level);
+      expect(upTo(high - 1) - upTo(low)).toBeLessThan(level);
+    }
   });
 });

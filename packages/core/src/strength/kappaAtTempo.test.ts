@@ -18,6 +18,14 @@ describe('kappaAtTempo', () => {
     expect(kappa.high).toBeCloseTo(30.314, 3);
   });
 
+  it('grows at a quicker pace, most by the largest exponent that was seen', () => {
+    // 2 s: 1.5^0.4 = 1.17608, 1.5^0.55 = 1.24985, 1.5^0.794 = 1.37984
+    const { kappa } = kappaAtTempo(40, 2);
+    expect(kappa.low).toBeCloseTo(47.043, 2);
+    expect(kappa.likely).toBeCloseTo(49.994, 2);
+    expect(kappa.high).toBeCloseTo(55.194, 2);
+  });
+
   it('holds at both ends of 2 to 10 seconds and not beyond', () => {
     expect(kappaAtTempo(40, 2).kind).toBe('within');
     expect(kappaAtTempo(40, 10).kind).toBe('within');
@@ -28,10 +36,16 @@ describe('kappaAtTempo', () => {
   it('says next to nothing outside: from one repetition up, or from no gain at all', () => {
     expect(kappaAtTempo(40, 20).kappa.low).toBe(0);
     expect(kappaAtTempo(40, 1).kappa.low).toBe(40);
+    // the high end by the exponent that gives most: (20 / 3)^-0.4 = 0.46818, 3^0.794 = 2.39250
+    expect(kappaAtTempo(40, 20).kappa.high).toBeCloseTo(18.727, 2);
+    expect(kappaAtTempo(40, 1).kappa.high).toBeCloseTo(95.7, 1);
   });
 
   it('refuses a pace that is no pace', () => {
-    expect(() => kappaAtTempo(40, 0)).toThrow(RangeError);
-    expect(() => kappaAtTempo(0, 3)).toThrow(RangeError);
+    for (const seconds of [0.2, 120]) expect(() => kappaAtTempo(40, seconds)).not.toThrow();
+    for (const seconds of [0.19, 121]) {
+      expect(() => kappaAtTempo(40, seconds)).toThrow('kappaAtTempo: secondsPerRep must be');
+    }
+    expect(() => kappaAtTempo(0, 3)).toThrow('kappaAtTempo: kappa must be');
   });
 });

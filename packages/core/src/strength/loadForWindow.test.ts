@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { kg, toKg } from '../load/index.ts';
 import { forecastReps } from './forecastReps.ts';
 import { generalCurve } from './generalCurve.ts';
+import { kappaBand } from './kappaBand.ts';
 import { loadForWindow } from './loadForWindow.ts';
 import type { PerformedSet } from './PerformedSet.ts';
 import { priorFor } from './priorFor.ts';
+import { shareForReps } from './shareForReps.ts';
 import { strengthFrom } from './strengthFrom.ts';
 import type { RepWindow } from './windowShares.ts';
 
@@ -167,5 +169,71 @@ describe('loadForWindow', () => {
       });
     expect(ask({ minReps: 7, maxReps: 5 }, 3)).toThrow(/maxReps/);
     expect(ask({ minReps: 5, maxReps: 7 }, 0)).toThrow(/secondsPerRep/);
+  });
+
+  it('takes windows from 1 to 200 repetitions', () => {
+    const ask = (minReps: number, maxReps: number) => () =>
+      found(fives, { minReps, maxReps }, 6, every(20, 40, 3));
+    expect(ask(1, 200)).not.toThrow();
+    expect(ask(0, 5)).toThrow('loadForWindow: minReps must be');
+    expect(ask(201, 201)).toThrow('loadForWindow: minReps must be');
+    expect(ask(5, 201)).toThrow('loadForWindow: maxReps must be');
+  });
+
+  it('takes the first of loads that are alike', () => {
+    const choices = [80, 100, 100, 120].map((load, place) => ({ load: kg(load), place }));
+    const { best, lighter, heavier } = found(fives, { minReps: 4, maxReps: 6 }, 6, choices);
+    expect([lighter, best, heavier].map((one) => one?.choice.place)).toEqual([0, 1, 2]);
+  });
+
+  it('has no neighbour beyond the lightest and the heaviest', () => {
+    const { lighter, heavier } = found(fives, { minReps: 4, maxReps: 6 }, 6, every(100, 5, 1));
+    expect([lighter, heavier]).toEqual([undefined, undefined]);
+  });
+
+  it('calls careful the heaviest load that one set in five at most fails early', () => {
+    const { all, careful } = found(fives, { minReps: 5, maxReps: 6 }, 6);
+    expect(careful?.before).toBeLessThanOrEqual(0.2);
+    const heavier = all[all.indexOf(careful as (typeof all)[number]) + 1];
+    expect(heavier?.before).toBeGreaterThan(0.2);
+    expect(found(fives, { minReps: 5, maxReps: 6 }, 6, every(100, 5, 1)).careful).toBeUndefined();
+  });
+
+  it('asks what the middle of the window does, over the kappas at the pace, of the capacity', () => {
+    const posterior = believe(fives, 6);
+    const window = { minReps: 6, maxReps: 9 };
+    for (const [level, capacity] of [
+      [0.8, 1],
+      [0.5, 0.8],
+    ] as const) {
+      const more = level === 0.8 ? {} : { level, capacity };
+      const question = { posterior, choices: every(20, 10, 9), window, secondsPerRep: 6, ...more };
+      const answer = loadForWindow(question);
+      if (answer.kind === 'no-loads') throw new Error(answer.kind);
+      // kappa falls as the pace to the 0.55
+      const kappas = kappaBand(posterior, level);
+      const at = (kappa: number) =>
+        shareForReps(7.5, { kappa: kappa * 2 ** -0.55, alpha: posterior.alpha }, capacity);
+      expect(answer.asked.low).toBeCloseTo(at(kappas.low), 12);
+      expect(answer.asked.likely).toBeCloseTo(at(kappas.likely), 12);
+      expect(answer.asked.high).toBeCloseTo(at(kappas.high), 12);
+      expect([answer.asked.level, answer.all[0]?.reps.level]).toEqual([level, level]);
+    }
+  });
+
+  it('names the nearest load on each side of a window that none gives', () => {
+    const ask = (...loads: readonly number[]) => {
+      const answer = loadForWindow({
+        posterior: believe(fives, 6),
+        choices: loads.map((load) => ({ load: kg(load) })),
+        window: { minReps: 5, maxReps: 7 },
+        secondsPerRep: 3,
+      });
+      if (answer.kind !== 'none-near') throw new Error(answer.kind);
+      return [answer.lighter, answer.heavier].map((one) => one && toKg(one.choice.load));
+    };
+    expect(ask(30, 50, 140, 160)).toEqual([50, 140]);
+    expect(ask(140, 160)).toEqual([undefined, 140]);
+    expect(ask(30, 50)).toEqual([50, undefined]);
   });
 });

@@ -31,4 +31,24 @@ describe('repsAtShare', () => {
     expect(repsAtShare(40 / oneRepMax)).toBeGreaterThan(9);
     expect(repsAtShare(40 / oneRepMax)).toBeLessThan(10);
   });
+
+  it('takes every number at the limits of its range, and names what lies beyond', () => {
+    const curve = { kappa: 40, alpha: 0.5 };
+    const at = (share: number, part: Partial<typeof curve> = {}, capacity = 1) =>
+      repsAtShare(share, { ...curve, ...part }, capacity);
+    expect(at(2)).toBe(0);
+    expect(at(0.5, { kappa: 0 })).toBe(1);
+    expect(at(0.5, { alpha: 0.25 })).toBeGreaterThan(1);
+    expect(at(0.5, { alpha: 2 })).toBeGreaterThan(1);
+    for (const [name, ask] of [
+      ['share', () => at(2.01)],
+      ['kappa', () => at(0.5, { kappa: -1 })],
+      ['alpha', () => at(0.5, { alpha: 0.24 })],
+      ['alpha', () => at(0.5, { alpha: 2.01 })],
+      ['capacity', () => at(0.5, {}, 0)],
+      ['capacity', () => at(0.5, {}, 1.01)],
+    ] as const) {
+      expect(ask).toThrow(`repsAtShare: ${name} must be`);
+    }
+  });
 });

@@ -36,4 +36,22 @@ describe('shareForReps', () => {
     expect(() => shareForReps(0.5)).toThrow(/reps must be a finite number from 1 to 1000/);
     expect(() => shareForReps(5, { kappa: 0, alpha: 1 })).toThrow(/kappa/);
   });
+
+  it('takes every number at the limits of its range, and names what lies beyond', () => {
+    const curve = { kappa: 40, alpha: 0.5 };
+    const at = (reps: number, part: Partial<typeof curve> = {}, capacity = 1) =>
+      shareForReps(reps, { ...curve, ...part }, capacity);
+    expect(at(1000)).toBeGreaterThan(0);
+    expect(at(5, { alpha: 0.25 })).toBeGreaterThan(0);
+    expect(at(5, { alpha: 2 })).toBeGreaterThan(0);
+    for (const [name, ask] of [
+      ['reps', () => at(1001)],
+      ['alpha', () => at(5, { alpha: 0.24 })],
+      ['alpha', () => at(5, { alpha: 2.01 })],
+      ['capacity', () => at(5, {}, 0)],
+      ['capacity', () => at(5, {}, 1.01)],
+    ] as const) {
+      expect(ask).toThrow(`shareForReps: ${name} must be`);
+    }
+  });
 });

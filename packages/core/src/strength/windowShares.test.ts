@@ -33,5 +33,12 @@ describe('windowShares', () => {
   it('refuses a window that ends before it begins', () => {
     expect(() => windowShares({ minReps: 8, maxReps: 6 })).toThrow(/maxReps/);
     expect(() => windowShares({ minReps: 0, maxReps: 6 })).toThrow(/minReps/);
+    expect(() => windowShares({ minReps: 200, maxReps: 200 })).not.toThrow();
+    expect(() => windowShares({ minReps: 6, maxReps: 201 })).toThrow(
+      'windowShares: maxReps must be',
+    );
+    expect(() => windowShares({ minReps: 201, maxReps: 201 })).toThrow(
+      'windowShares: minReps must be',
+    );
   });
 });

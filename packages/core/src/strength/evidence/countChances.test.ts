@@ -51,4 +51,19 @@ describe('countChances', () => {
       }
     });
   }
+
+  it('has whatever lies beyond 300 in the last', () => {
+    // 1 of 100 kg: 1 + 38 * 0.99 / 0.1 = 377
+    const chances = countChances({ load: kg(1), secondsPerRep: 3 }, plane, belief, 0.5);
+    expect(chances).toHaveLength(301);
+    expect(chances.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 9);
+    expect(chances[300]).toBeGreaterThan(0.5);
+  });
+
+  it('ends where hardly anything is left, and begins with none', () => {
+    // a third above the one-rep max: nothing but none
+    const [none, ...more] = countChances({ load: kg(150), secondsPerRep: 3 }, plane, belief, 0.5);
+    expect(none).toBeGreaterThan(0.999);
+    expect(more.length).toBeLessThan(20);
+  });
 });

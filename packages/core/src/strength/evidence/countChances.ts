@@ -70,7 +70,7 @@ function below(z: number): number {
 }
 
 function spreadOut(bins: readonly Bin[]): readonly number[] {
-  const chances: number[] = [0];
+  const chances: number[] = [];
   let total = 0;
   for (const { weight, mean: weighted, square } of bins) {
     const mean = weighted / weight;

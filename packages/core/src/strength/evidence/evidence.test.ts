@@ -167,6 +167,7 @@ describe('bindingOf', () => {
     expect(bindingOf([set(8, more)], 'prior-only')).toBe('floor-only');
     expect(bindingOf([set(0)], 'prior-only')).toBe('ceiling-only');
     expect(bindingOf([set(0)], 'floor-only')).toBe('both-sides');
+    expect(bindingOf([set(1)], 'prior-only')).toBe('both-sides');
     expect(bindingOf([], 'both-sides')).toBe('both-sides');
     expect(bindingOf([set(5, { kind: 'reserve', repsLeft: 2 })], 'prior-only')).toBe('both-sides');
   });

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { normalBelow } from '../../basis/index.ts';
 import { kg } from '../../load/index.ts';
+import type { LogDensity } from '../grid/Axis.ts';
 import { axisAround } from '../grid/axisAround.ts';
 import { momentsOf } from '../grid/momentsOf.ts';
 import type { PerformedSet, SetEnd } from '../PerformedSet.ts';
 import type { StrengthPrior } from '../StrengthPosterior.ts';
 import { moveToDay } from './moveToDay.ts';
+import { openDay } from './openDay.ts';
 import { passDays } from './passDays.ts';
 import { slipChance } from './slipChance.ts';
 import { startingState } from './startingState.ts';
@@ -25,6 +27,31 @@ function start(prior: StrengthPrior, sets: readonly PerformedSet[], today = 9) {
   if (state === undefined) throw new Error('nothing known');
   return state;
 }
+
+/** Standard deviation of ln(one-rep max) in each row. */
+function rowsOf({ columns, rows, logs }: LogDensity) {
+  return Array.from({ length: rows.count }, (_, row) => {
+    const line = logs.slice(row * columns.count, (row + 1) * columns.count);
+    const one = { from: 0, step: 1, count: 1 };
+    const { sd } = momentsOf({ columns, rows: one, logs: line }).columns;
+    return { lnKappa: rows.from + rows.step * row, sd };
+  });
+}
+
+describe('openDay', () => {
+  it('has nothing beyond the plane', () => {
+    // an even density over 1 in 40 cells of 0.025: the form of the day is a cell wide
+    const columns = { from: 0, step: 0.025, count: 40 };
+    const rows = { from: Math.log(40), step: 1, count: 1 };
+    const { today } = openDay({ columns, rows, logs: new Float64Array(40) }, 3);
+    // of the four cells to either side with weights exp(-n * n / 2) the edge has one half and itself
+    const side = [1, 2, 3, 4].reduce((sum, n) => sum + Math.exp(-0.5 * n * n), 0);
+    for (const edge of [0, 39]) {
+      expect(today.logs[edge]).toBeCloseTo(Math.log((1 + side) / (1 + 2 * side)), 9);
+    }
+    expect(today.logs[20]).toBeCloseTo(0, 9);
+  });
+});
 
 describe('startingState', () => {
   it('is the prior on the day of the first set, or today without one', () => {
@@ -47,6 +74,16 @@ describe('startingState', () => {
     const sd = momentsOf(today).columns.sd;
     expect(sd).toBeGreaterThan(Math.hypot(0.1, 0.025));
     expect(sd).toBeLessThan(Math.hypot(0.1, 0.04));
+  });
+
+  it('has a form of the day that moves counts alike in every row', () => {
+    // 0.025 at the likely kappa of 40, and in proportion to 40 / kappa within a factor of e
+    const { today } = start(known, []);
+    for (const { lnKappa: row, sd } of rowsOf(today)) {
+      if (Math.abs(row - lnKappa.mean) > 0.95) continue;
+      const form = (0.025 * 40) / Math.exp(row);
+      expect(sd / Math.hypot(0.1, form)).toBeCloseTo(1, 2);
+    }
   });
 
   it('goes by the heaviest load of the first day when nothing else is known', () => {
@@ -87,6 +124,17 @@ describe('passDays', () => {
     expect(rows.mean).toBeCloseTo(Math.log(40), 2);
     // 114 days of 4e-4
     expect(rows.sd).toBeCloseTo(Math.hypot(0.4, Math.sqrt(0.0456)), 2);
+  });
+
+  it('widens strength in every row so that counts scatter alike', () => {
+    // 10 days of 2e-4 at the likely kappa of 40; the rows are smeared into each other by 0.063
+    const passed = passDays(usual, { days: 10, trained: true }, cells);
+    const rows = rowsOf(passed).filter(({ lnKappa: row }) => Math.abs(row - lnKappa.mean) < 0.8);
+    for (const { lnKappa: row, sd } of rows) {
+      const drift = (Math.sqrt(0.002) * 40) / Math.exp(row);
+      expect(sd / Math.hypot(0.1, drift)).toBeCloseTo(1, 1);
+    }
+    expect(rows[0]?.sd).toBeGreaterThan(1.2 * (rows.at(-1)?.sd ?? 1));
   });
 
   it('takes nothing off what was trained through', () => {

@@ -45,7 +45,6 @@ export function blur(
 
 /** Weights of a normal error in cells, to 4 SD; below 0.6 cells three weights that keep its variance. */
 function kernelOf(cells: number, most: number): Float64Array {
-  if (cells === 0) return Float64Array.of(1);
   if (cells < 0.6) {
     return Float64Array.of((cells * cells) / 2, 1 - cells * cells, (cells * cells) / 2);
   }
