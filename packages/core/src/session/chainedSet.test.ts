@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type Exercise, findExercise } from '../anatomy/index.ts';
 import { capacityFor } from '../capacity/index.ts';
-import { chainTimes, type Stage } from '../extension/index.ts';
+import { chainTimes, forecastChain, type Stage } from '../extension/index.ts';
 import { limitsFor } from '../safety/index.ts';
+import { kappaBand } from '../strength/index.ts';
 import { client, gym, pulldown } from './boathouse.testing.ts';
 import { chainedSet } from './chainedSet.ts';
 import { doSet } from './doSet.ts';
@@ -80,9 +81,42 @@ describe('what a chain adds to a set', () => {
   });
 
   it('leaves the strength that its last stage leaves', () => {
-    const { chain, capacityLeft } = of([hold]);
-    expect(capacityLeft).toBe(chain.stages.at(-1)?.capacityLeft.likely);
-    expect(chain.stages[0]?.capacityLeft.likely).toBeGreaterThanOrEqual(capacityLeft);
+    const lower: Stage = { kind: 'lower', secondsEach: 4, maxLowerings: 4 };
+    for (const stages of [[hold], [hold, lower]]) {
+      const { chain, capacityLeft } = of(stages);
+      expect(chain.stages).toHaveLength(stages.length + 1);
+      expect(capacityLeft).toBe(chain.stages.at(-1)?.capacityLeft.likely);
+      expect(chain.stages[0]?.capacityLeft.likely).toBeGreaterThan(capacityLeft);
+    }
+  });
+
+  it('is forecast for the share of the load and for as sure a belief as the lift has', () => {
+    const { posterior, secondsPerRep } = one.known;
+    const { low, likely, high } = kappaBand(posterior, 0.8);
+    const forecast = (intensity: number) =>
+      forecastChain({
+        stages: [{ kind: 'lift' }, hold],
+        exercise: question.lift.exercise,
+        intensity,
+        secondsPerRep,
+        // nine tenths of a normal curve lie below 1.2816 standard deviations
+        curve: {
+          kappa: likely,
+          alpha: posterior.alpha,
+          kappaLogSd: (Math.log(high) - Math.log(low)) / 2.5632,
+        },
+        fatigue: { fast: 0, slow: 0 },
+        seed: 1,
+      }).stages;
+    const at = (share: number) => {
+      const work = { ...one.load.work, share: { ...one.load.work.share, likely: share } };
+      const load = { ...one.load, work };
+      return chainedSet({ ...one, load }, fresh, [{ kind: 'lift' }, hold]).chain.stages;
+    };
+    expect(at(0.6)).toEqual(forecast(0.6));
+    // what a forecast takes: a fifth of the one-rep max to a tenth more than it
+    expect(at(0.1)).toEqual(forecast(0.2));
+    expect(at(1.3)).toEqual(forecast(1.1));
   });
 
   it('is forecast alike for the same question', () => {
@@ -142,6 +176,13 @@ describe('a set', () => {
       false,
     ).set;
     expect(all.chance).toBeGreaterThan(0.95);
+    // 8 to 11 with two left are 10 to 13 to failure
+    const to = (minReps: number, maxReps: number) => {
+      const intent = { ...question.lift.intent, window: { minReps, maxReps } };
+      const asked = { ...question, lift: { ...question.lift, intent } };
+      return doSet({ ...one, known: { ...one.known, question: asked } }, fresh, false).set.chance;
+    };
+    expect(done(2).set.chance).toBeCloseTo(to(10, 13), 12);
     expect(done(0).set.chance).toBeCloseTo(one.load.work.inside, 6);
   });
 

@@ -1,4 +1,4 @@
-import { applyVariant, findExercise, type MuscleId } from '../anatomy/index.ts';
+import type { MuscleId } from '../anatomy/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import { type ChosenExercise, chooseExercises } from './chooseExercises.ts';
@@ -71,7 +71,11 @@ function settled(
     return withReasons(kept, { muscles, reasons });
   }
   const marks = { ...other.overruled, exercise: { chosen: place.exercise } };
-  const why = { muscles: trainedBy(by, muscles), reasons: ['Taken in place of what was chosen.'] };
+  const { direct } = other.lift.exercise;
+  const why = {
+    muscles: muscles.filter((id) => direct[id]),
+    reasons: ['Taken in place of what was chosen.'],
+  };
   const isOther = by.exercise !== place.exercise;
   return withReasons(
     isOther ? { ...other, overruled: marks } : other,
@@ -84,18 +88,6 @@ function withReasons(
   chosenFor: NonNullable<SettledLift['chosenFor']>,
 ): SettledLift | UnsettledLift {
   return lift.kind === 'settled' ? { ...lift, chosenFor } : lift;
-}
-
-/** Those of the muscles that an exercise moves with. */
-function trainedBy(
-  { exercise, variant }: Pick<LiftIntent, 'exercise' | 'variant'>,
-  muscles: readonly MuscleId[],
-): readonly MuscleId[] {
-  const found = findExercise(exercise);
-  if (found.kind === 'unknown') return [];
-  const setUp = found.exercise.variants.find(({ id }) => id === variant);
-  const { direct } = setUp ? applyVariant(found.exercise, setUp) : found.exercise;
-  return muscles.filter((id) => direct[id]);
 }
 
 function nothingFor(muscle: MuscleId): Refusal {

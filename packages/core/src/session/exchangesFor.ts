@@ -1,10 +1,10 @@
-import { applyVariant, type Exercise, findExercise } from '../anatomy/index.ts';
-import { inSentence } from '../basis/index.ts';
+import { applyVariant, type Exercise, findExercise, type Variant } from '../anatomy/index.ts';
 import { atHandFrom, exchangeFor, objectionsTo, type Suggestion } from '../exchange/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
 import { equipmentFor } from './equipmentFor.ts';
 import type { LeftOutLift, LiftExchange } from './LiftPlan.ts';
+import { liftName } from './liftName.ts';
 import type { PlanGym } from './PlanGym.ts';
 import type { GymStations } from './stationsAt.ts';
 
@@ -45,14 +45,16 @@ export function exchangesFor(
     most: LOOKED_AT,
   });
   if (exchange.kind !== 'options') return [];
-  const same = objectionsTo(wanted, limits).length > 0 ? [] : sameElsewhere(intent, wanted, place);
+  const isOpen = objectionsTo(wanted, limits).length === 0;
+  const same = isOpen ? sameElsewhere(intent.equipment, wanted, variant, place) : [];
   const others = [...exchange.setUps, ...exchange.others].flatMap((one) => inPlace(one, place));
   return [...same, ...others].slice(0, MOST);
 }
 
 function sameElsewhere(
-  { variant, equipment }: LeftOutLift['intent'],
+  equipment: string,
   wanted: Exercise,
+  setUp: Variant | undefined,
   place: ExchangePlace,
 ): readonly LiftExchange[] {
   const item = equipmentFor(wanted, place, equipment);
@@ -60,9 +62,9 @@ function sameElsewhere(
   return [
     {
       exercise: wanted.id,
-      ...(variant !== undefined && { variant }),
+      ...(setUp && { variant: setUp.id }),
       equipment: item.id,
-      name: wanted.name,
+      name: liftName(wanted, setUp),
       equipmentName: item.name,
       reasonsFor: ['It is the same exercise on other equipment.'],
       reasonsAgainst: [],
@@ -77,13 +79,13 @@ function inPlace(
 ): readonly LiftExchange[] {
   const [setUp, second] = setUps;
   const item = equipmentFor(exercise, place);
-  if (second !== undefined || exercise.timed || item === undefined) return [];
+  if (second !== undefined || item === undefined) return [];
   return [
     {
       exercise: exercise.id,
       ...(setUp && { variant: setUp.id }),
       equipment: item.id,
-      name: setUp ? `${exercise.name}, ${inSentence(setUp.name)}` : exercise.name,
+      name: liftName(exercise, setUp),
       equipmentName: item.name,
       reasonsFor: reasonsFor.map(({ words }) => words),
       reasonsAgainst: reasonsAgainst.map(({ words }) => words),

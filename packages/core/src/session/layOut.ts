@@ -1,5 +1,4 @@
 import type { MuscleId } from '../anatomy/index.ts';
-import type { CapacityState } from '../capacity/index.ts';
 import type { Gym } from '../equipment/index.ts';
 import type { Limits } from '../safety/index.ts';
 import type { Client } from './Client.ts';
@@ -56,7 +55,7 @@ export function layOut(
       lifts.push(wanted);
       continue;
     }
-    const rested = warm.size === 0 ? fatigue : restSession(fatigue, changeSeconds);
+    const rested = restSession(fatigue, changeSeconds);
     const ask = ({ kind: _, ...one }: KeptWanted): LiftQuestion => ({
       ...one,
       client,
@@ -70,11 +69,13 @@ export function layOut(
     const { second, ...first } = planOne(withJoined(ask(wanted), next, ask));
     const block = second ? [first, second] : [first];
     lifts.push(...block.map(({ plan }) => plan));
-    const done = block.filter(({ plan }) => plan.kind !== 'left-out');
+    const done = block.flatMap(({ plan, end }) =>
+      plan.kind === 'left-out' ? [] : [{ lift: plan.lift, end }],
+    );
     if (done.length === 0) continue;
-    warm = new Set([...warm, ...done.flatMap(musclesOf)]);
+    warm = new Set([...warm, ...done.flatMap(({ lift }) => musclesOf(lift))]);
     const after = restSession(rested, secondsOf(block));
-    fatigue = new Map([...after, ...done.flatMap(({ plan, end }) => endOf(plan, end))]);
+    fatigue = new Map([...after, ...done.map(({ lift, end }) => [lift.exercise.id, end] as const)]);
   }
   const timeline = timelineOf(lifts, changeSeconds);
   return { lifts, timeline, minutes: minutesOf(timeline) };
@@ -130,12 +131,8 @@ function chainOf(plan: LiftPlan): readonly ChainedExercise[] {
   return [{ exercise, stages: plan.chain.stages.map(({ stage }) => stage) }];
 }
 
-function musclesOf({ plan }: Pick<PlannedLiftAndState, 'plan'>): readonly MuscleId[] {
-  return plan.kind === 'left-out' ? [] : (Object.keys(plan.lift.shares) as MuscleId[]);
-}
-
-function endOf(plan: LiftPlan, end: CapacityState): readonly [string, CapacityState][] {
-  return plan.kind === 'left-out' ? [] : [[plan.lift.exercise.id, end]];
+function musclesOf({ shares }: Lift): readonly MuscleId[] {
+  return Object.keys(shares) as MuscleId[];
 }
 
 /** How long a block takes after it was set up. */

@@ -28,6 +28,19 @@ describe('liftHistory', () => {
     expect(historyOf(old).sets).toHaveLength(1);
   });
 
+  it('sees them from the latest day, in whatever order they were written down', () => {
+    const old = { ...known, date: '2027-01-20' };
+    for (const sets of [
+      [known, old],
+      [old, known],
+    ]) {
+      expect(historyOf(...sets)).toMatchObject({
+        lastDate: '2027-03-08',
+        passedOver: [{ set: old, why: 'more than six weeks older than the last one' }],
+      });
+    }
+  });
+
   it('knows nothing of what comes after the session, and of other equipment', () => {
     const later = { ...known, date: '2027-03-16' };
     const elsewhere = { ...known, equipment: 'cable' };

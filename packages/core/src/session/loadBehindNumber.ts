@@ -13,8 +13,6 @@ import type { Load } from '../load/index.ts';
  * ratio, added weight comes on top of the moved part of the body.
  */
 export function loadBehindNumber(list: LoadList, shown: Load): Load {
-  const same = list.loads.find((one) => one.shown === shown);
-  if (same) return same.load;
   const [first] = list.loads;
   const last = list.loads.findLast((one) => one.shown !== first.shown);
   const slope = last ? (last.load - first.load) / (last.shown - first.shown) : 1;

@@ -105,7 +105,42 @@ describe('a session for muscles', () => {
     const missing = plan.refused.find(({ what }) => what === 'muscles');
     const trained = doneIn(plan).flatMap(({ chosenFor }) => chosenFor?.muscles ?? []);
     expect(trained.includes('hip-abductors')).toBe(missing === undefined);
-    expect(session(['shins']).refused).toMatchObject([{ code: 'session.nothing-for-muscle' }]);
+    expect(session(['shins']).refused).toMatchObject([
+      { what: 'muscles', code: 'session.nothing-for-muscle' },
+    ]);
+  });
+
+  it('says nothing of muscles where none is named', () => {
+    const plan = planSession({ client, gym: stationed, intent: intentOf(pulldown) });
+    expect(plan.kind === 'session' && plan.refused).toEqual([]);
+    expect(plan.kind === 'session' && plan.lifts).toHaveLength(1);
+  });
+
+  it('chooses again for what a named lift would train that cannot be done', () => {
+    const nowhere = { ...pulldown, equipment: 'nowhere' };
+    const plan = session(['lats'], {}, client, nowhere);
+    expect(plan.lifts.map(({ kind }) => kind)).toEqual(['left-out', 'planned']);
+  });
+
+  it('knows from the log and from named lifts what stands in a gym that names no stations', () => {
+    const at = (id: string) => (id === 'pulldown' ? 'pulley' : id);
+    const bare: PlanGym = {
+      ...gym,
+      equipment: gym.equipment.map((item) => ({ ...item, id: at(item.id) })),
+    };
+    const placesOf = (who: Client, ...lifts: readonly LiftIntent[]) => {
+      const intent = { ...intentOf(...lifts), muscles: { ...done, muscles: ['lats'] as const } };
+      const plan = planSession({ client: who, gym: bare, intent });
+      if (plan.kind !== 'session') throw new Error(plan.kind);
+      return doneIn(plan).map(({ lift }) => lift.equipment.id);
+    };
+    const fresh = { ...client, sets: [] };
+    expect(placesOf(fresh)).not.toContain('pulley');
+    const log = client.sets.map((set) => ({ ...set, equipment: at(set.equipment) }));
+    expect(placesOf({ ...client, sets: log })).toEqual(['pulley']);
+    // a pushdown is done on the same pulley
+    const pushdown = { ...pulldown, exercise: 'cable-pushdown', equipment: 'pulley' };
+    expect(placesOf(fresh, pushdown)).toEqual(['pulley', 'pulley']);
   });
 });
 
@@ -117,6 +152,28 @@ describe('a chosen lift can be overruled', () => {
     const [lift] = doneIn(plan);
     expect(lift?.lift.exercise.id).toBe('chin-up');
     expect(lift?.overruled.exercise).toEqual({ chosen: 'cable-pulldown' });
+    expect(lift?.chosenFor).toEqual({
+      muscles: ['lats'],
+      reasons: ['Taken in place of what was chosen.'],
+    });
+  });
+
+  it('by one that is done for some of its muscles only, which are named', () => {
+    const wanted = ['lats', 'mid-back'] as const;
+    const [chosen] = doneIn(session(wanted));
+    expect(chosen?.chosenFor?.muscles).toEqual(wanted);
+    const exercise = chosen?.lift.exercise.id ?? '';
+    const [lift] = doneIn(session(wanted, { overrules: [{ exercise, by }] }));
+    expect(lift?.lift.exercise.id).toBe('chin-up');
+    // a chin-up only helps the mid-back
+    expect(lift?.chosenFor?.muscles).toEqual(['lats']);
+  });
+
+  it('and keeps what was fixed of another one out of it', () => {
+    const other = { exercise: 'leg-press', by, overrules: { sets: 5 } };
+    const [lift] = doneIn(session(['lats'], { overrules: [other] }));
+    expect(lift?.lift.exercise.id).toBe('cable-pulldown');
+    expect(lift?.lift.intent.sets).toBe(2);
   });
 
   it('by fixed sets and loads', () => {
@@ -133,7 +190,8 @@ describe('a chosen lift can be overruled', () => {
     };
     const [kept] = doneIn(session(['lats'], { overrules: [nowhere] }));
     expect(kept?.lift.exercise.id).toBe('cable-pulldown');
-    expect(kept?.refused).toMatchObject([{ what: 'exercise' }]);
+    expect(kept?.refused).toMatchObject([{ what: 'exercise', code: 'session.exercise-not-open' }]);
+    expect(kept?.chosenFor).toEqual(doneIn(session(['lats']))[0]?.chosenFor);
     const same = {
       exercise: 'cable-pulldown',
       by: { exercise: 'cable-pulldown', equipment: 'pulldown' },

@@ -31,12 +31,10 @@ const CAREFUL_BEFORE = 0.2;
  */
 export function nearChoices<C extends HasLoad>(question: WindowQuestion<C>): readonly C[] {
   const near = withinReach(question);
-  const stride = Math.floor(Math.sqrt(near.length));
   if (near.length <= FEW) return near;
-  const answer = loadForWindow({
-    ...question,
-    choices: near.filter((_, at) => at % stride === 0 || at === near.length - 1),
-  });
+  const stride = Math.floor(Math.sqrt(near.length));
+  const isSome = (at: number) => at % stride === 0 || at === near.length - 1;
+  const answer = loadForWindow({ ...question, choices: near.filter((_, at) => isSome(at)) });
   if (answer.kind === 'no-loads') return near;
   const { all } = answer;
   const best = Math.max(...all.map(({ inside }) => inside));
@@ -47,7 +45,7 @@ export function nearChoices<C extends HasLoad>(question: WindowQuestion<C>): rea
   );
   return near.filter((_, at) => {
     const before = Math.floor(at / stride);
-    return at % stride === 0 || at === near.length - 1 || close[before] || close[before + 1];
+    return isSome(at) || close[before] || close[before + 1];
   });
 }
 

@@ -70,11 +70,13 @@ describe('the next session', () => {
     expect(early?.notes).toHaveLength(1);
     expect(fixed('2027-03-20').next).toMatchObject({ date: '2027-03-20', notes: [] });
     expect(fixed('2027-03-17').next).toEqual(nextOf(single));
+    for (const day of ['2027-03-16', '2027-03-17', '2027-03-20'])
+      expect(fixed(day).refused).toEqual([]);
   });
 
   it('is never on the day of this one or before', () => {
     const plan = session({ ...single, overrules: { nextDate: '2027-03-15' } });
-    expect(plan.refused).toMatchObject([{ what: 'next-date' }]);
+    expect(plan.refused).toMatchObject([{ what: 'next-date', code: 'session.next-not-after' }]);
     expect(plan.refused[0]?.message).toContain('2027-03-16');
     expect(plan.next).toEqual(nextOf(single));
   });

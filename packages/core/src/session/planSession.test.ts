@@ -19,6 +19,8 @@ function only(session: PlannedSession): LiftPlan {
   return lift;
 }
 
+const kilos = (value: number) => ({ value, unit: 'kg' }) as const;
+
 const chinUp: LiftIntent = {
   ...pulldown,
   exercise: 'chin-up',
@@ -139,6 +141,98 @@ describe('planSession leaves out, with the reason,', () => {
   });
 });
 
+describe('planSession names', () => {
+  it('whom and where it is for, and what becomes of every lift', () => {
+    const session = plan(client, pulldown, { ...pulldown, equipment: 'nowhere' });
+    expect(session).toMatchObject({
+      kind: 'session',
+      clientName: 'Winch hand',
+      gymName: 'Boathouse',
+      date: '2027-03-15',
+      unit: 'kg',
+      refused: [],
+    });
+    expect(session).not.toHaveProperty('limit');
+    expect(session.lifts.map(({ kind }) => kind)).toEqual(['planned', 'left-out']);
+    // the pulldown that is done is offered for the one that is not
+    const [, gone] = session.lifts;
+    expect(gone?.kind === 'left-out' && gone.exchanges[0]).toMatchObject({ equipment: 'pulldown' });
+  });
+
+  it('what stands where from the lifts that are done, for exchanges', () => {
+    const bare = {
+      ...gym,
+      equipment: gym.equipment.map((item) =>
+        item.id === 'pulldown' ? { ...item, id: 'pulley' } : item,
+      ),
+    };
+    const fresh = { ...client, sets: [] };
+    const gone = { ...pulldown, equipment: 'nowhere' };
+    const places = (...lifts: readonly LiftIntent[]) => {
+      const found = planSession({ client: fresh, gym: bare, intent: intentOf(...lifts, gone) });
+      const last = found.kind === 'session' ? found.lifts.at(-1) : undefined;
+      return last?.kind === 'left-out' ? last.exchanges.map(({ equipment }) => equipment) : [];
+    };
+    expect(places()).not.toContain('pulley');
+    // a pushdown hangs on the same pulley
+    expect(places({ ...pulldown, exercise: 'cable-pushdown', equipment: 'pulley' })).toContain(
+      'pulley',
+    );
+  });
+
+  it('nothing of maxima to the young', () => {
+    const young = { ...client, health: { ...client.health, ageYears: 16 } };
+    const lift = only(plan(young, pulldown));
+    if (lift.kind !== 'planned') throw new Error(lift.kind);
+    expect(lift).not.toHaveProperty('oneRepMaxKg');
+  });
+
+  it('no heavier load than the heaviest', () => {
+    // the stack ends at 97.5 kg, with two pieces of 1.25 kg on top
+    const heaviest = only(plan(client, { ...pulldown, overrules: { load: kilos(100) } }));
+    if (heaviest.kind !== 'planned') throw new Error(heaviest.kind);
+    expect(heaviest).not.toHaveProperty('heavier');
+    expect(heaviest.lighter && toKg(heaviest.lighter.choice.shown)).toBe(98.75);
+  });
+
+  it('the set-ups that there are, and that there are none', () => {
+    const none = only(plan(client, { ...pulldown, exercise: 'cable-leg-curl', variant: 'x' }));
+    expect(none.kind === 'left-out' && none.message).toMatch(/It has: none\.$/);
+  });
+});
+
+describe('planSession knows lowerings past failure', () => {
+  const hold = { kind: 'hold', at: 'middle', maxSeconds: 20 } as const;
+  const lower = (maxLowerings: number) =>
+    ({ kind: 'lower', secondsEach: 6, maxLowerings }) as const;
+  const helped = { ...client, alone: false };
+  const cautions = (...lifts: readonly LiftIntent[]) =>
+    plan(helped, ...lifts).cautions.map(({ id }) => id);
+  const chained = (...stages: NonNullable<LiftIntent['chain']>['stages']): LiftIntent => ({
+    ...pulldown,
+    chain: { stages },
+  });
+
+  it('among other stages and lifts, and limits them where they are new', () => {
+    // six are the most of a first session
+    const seven = plan(helped, pulldown, chained(hold, lower(7))).lifts[1];
+    if (seven?.kind !== 'planned') throw new Error(seven?.kind);
+    expect(seven.refused).toMatchObject([{ code: 'extension.too-many-lowerings' }]);
+    const six = plan(helped, pulldown, chained(hold, lower(6))).lifts[1];
+    expect(six?.kind === 'planned' && six.refused).toEqual([]);
+  });
+
+  it('and warns of soreness only where some are done', () => {
+    const id = 'first-lowering-heavy-work';
+    expect(cautions(pulldown, chained(hold, lower(1)))).toContain(id);
+    expect(cautions(chained(lower(1)), pulldown)).toContain(id);
+    expect(cautions(pulldown, chained(hold))).not.toContain(id);
+    expect(cautions(pulldown)).not.toContain(id);
+    // refused, so none is done
+    expect(cautions(chained(lower(7)))).not.toContain(id);
+  });
+});
+
 describe('planSession keeps to a person’s limits', () => {
   it('holds loads to the share allowed with treated blood pressure, and leaves repetitions', () => {
     const bloodPressure = { status: 'treated', doctorAgrees: true } as const;
@@ -154,6 +248,16 @@ describe('planSession keeps to a person’s limits', () => {
     const health = { ...client.health, symptoms: ['chest-discomfort'] } as const;
     const answer = planSession({ client: { ...client, health }, gym, intent: intentOf(pulldown) });
     expect(answer).toMatchObject({ kind: 'ask-first' });
-    expect(answer.kind === 'ask-first' && answer.ask).toContain('physician');
+    expect(answer).toMatchObject({ clientName: 'Winch hand', date: '2027-03-15' });
+    // once each, and nobody whom only a sore elbow asks for
+    const complaints = [{ kind: 'elbow-outer', redFlags: [] }] as const;
+    const sore = planSession({
+      client: { ...client, health: { ...health, complaints } },
+      gym,
+      intent: intentOf(pulldown),
+    });
+    for (const one of [answer, sore]) {
+      expect(one.kind === 'ask-first' && one.ask).toEqual(['physician', 'emergency-services']);
+    }
   });
 });

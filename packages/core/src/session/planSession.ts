@@ -50,6 +50,7 @@ export function planSession(
   planOne: LiftPlanner = planLift,
 ): SessionPlan {
   const { date, unit, changeSeconds, minutesAtMost } = intent;
+  const most = minutesAtMost ?? Number.POSITIVE_INFINITY;
   const context = { intensity: 'vigorous', alone: client.alone, date } as const;
   const limits = limitsFor(client.health, { ...context, loweringHeavy: intent.lifts.some(lowers) });
   const head = { clientName: client.name, date };
@@ -67,15 +68,12 @@ export function planSession(
   const chosen = chosenLifts(intent, named, client, gym, limits);
   const wanted = { lifts: [...named, ...chosen.lifts], client, gym, date, limits, changeSeconds };
   const whole = layOut(wanted, planOne);
-  const fit = fitLimit(whole, minutesAtMost ?? Number.POSITIVE_INFINITY, (kept) =>
-    layOut(wanted, planOne, kept),
-  );
-  if (fit.kind === 'too-short')
-    return tooShort(head, minutesAtMost ?? 0, fit.leastMinutes, cautions);
+  const fit = fitLimit(whole, most, (kept) => layOut(wanted, planOne, kept));
+  if (fit.kind === 'too-short') return tooShort(head, most, fit.leastMinutes, cautions);
   const { laidOut, dropped } = fit;
   const turns =
-    minutesAtMost !== undefined && dropped.length > 0
-      ? byTurns(wanted.lifts, minutesAtMost, (lifts) => layOut({ ...wanted, lifts }, planOne))
+    dropped.length > 0
+      ? byTurns(wanted.lifts, most, (lifts) => layOut({ ...wanted, lifts }, planOne))
       : undefined;
   const { next, refused } = nextSession(laidOut.lifts, client, intent);
   const loweringHeavy = laidOut.lifts.some((plan) => plan.kind === 'planned' && lowersPast(plan));
@@ -102,7 +100,6 @@ function withExchanges(
     readonly limits: ReturnType<typeof limitsFor>;
   },
 ): readonly LiftPlan[] {
-  if (lifts.every(({ kind }) => kind !== 'left-out')) return lifts;
   const done = lifts.flatMap((plan) => (plan.kind === 'left-out' ? [] : [plan.lift.intent]));
   const stations = stationsAt(place.gym, [...place.client.sets, ...done]);
   return lifts.map((plan) =>

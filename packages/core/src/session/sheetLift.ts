@@ -1,10 +1,10 @@
 import { findExercise } from '../anatomy/index.ts';
-import { inSentence } from '../basis/index.ts';
 import type { ReachableLoad } from '../equipment/index.ts';
 import { loadValue, type Unit } from '../load/index.ts';
 import { formatTempo, phasesOfRep, type TempoPhase } from '../tempo/index.ts';
 import { fixedWords } from './fixedWords.ts';
 import type { FindingLift, LeftOutLift, LiftPlan, PlannedLift } from './LiftPlan.ts';
+import { liftName } from './liftName.ts';
 import { liftNotes } from './liftNotes.ts';
 import type { Lift } from './liftOf.ts';
 import { countedWords, handlingWords, loadingWords } from './loadingWords.ts';
@@ -93,7 +93,7 @@ function wishesOf(plan: PlannedLift | FindingLift, unit: Unit, locale: string) {
 
 function headOf({ intent, exercise, variant, equipment }: Lift) {
   return {
-    name: variant ? `${exercise.name}, ${inSentence(variant.name)}` : exercise.name,
+    name: liftName(exercise, variant),
     equipment: equipment.name,
     tempo: formatTempo(intent.tempo),
     count: countWords({ intent, exercise }),

@@ -109,6 +109,24 @@ describe('timelineOf', () => {
       ['rest', 1, 1, 304, 50],
       ['work', 1, 2, 354, 18],
     ]);
+    // after another lift, and before one
+    const alone = planned({ sets: sets(2) });
+    expect(brief([alone, first, second, alone]).map(([kind, at]) => [kind, at])).toEqual([
+      ['change', 0],
+      ['work', 0],
+      ['change', 1],
+      ['change', 2],
+      ['change', 1],
+      ['work', 1],
+      ['change', 2],
+      ['work', 2],
+      ['rest', 2],
+      ['work', 2],
+      ['rest', 2],
+      ['work', 2],
+      ['change', 3],
+      ['work', 3],
+    ]);
     const longer = planned({ join: join('first', [40]), sets: sets(10, 8) });
     const shorter = planned({ join: join('second', [40]), sets: sets(5) });
     expect(brief([longer, shorter]).slice(5)).toEqual([

@@ -4,6 +4,7 @@ import { kg, loadValue, toKg } from '../load/index.ts';
 import { client, gym, intentOf, pulldown } from './boathouse.testing.ts';
 import type { FixedWarmUpSet, LiftIntent } from './Intent.ts';
 import type { PlannedLift } from './LiftPlan.ts';
+import { liftOf } from './liftOf.ts';
 import { planSession } from './planSession.ts';
 import { type WarmUpQuestion, warmUpFor } from './warmUpFor.ts';
 
@@ -42,6 +43,7 @@ describe('warmUpFor', () => {
     const all = steps();
     expect(all.length).toBeGreaterThan(1);
     expect(steps({ skipSteps: 1 })).toEqual(all.slice(1));
+    expect(steps({ skipSteps: 0 })).toEqual(all);
     const none = warmUpFor({ ...question, skipSteps: all.length }).warmUp;
     expect(none).toMatchObject({ kind: 'no-ramp', reason: 'as-asked' });
   });
@@ -52,6 +54,54 @@ describe('warmUpFor', () => {
     const left = warm.kind === 'ramp' ? warm.steps.length : 0;
     expect(left).toBeLessThan(free.steps.length);
     expect(steps({ warm: new Set<MuscleId>(['vasti']) })).toEqual(steps());
+  });
+
+  it('takes no set where there is none to take', () => {
+    const muscles = Object.keys(plan.lift.shares) as MuscleId[];
+    const light = { ...plan.work, share: { ...plan.work.share, likely: 0.2 } };
+    const warm = { ...question, work: light, warm: new Set(muscles) };
+    const none = warmUpFor(warm);
+    expect(none.warmUp.kind).toBe('no-ramp');
+    expect(warmUpFor({ ...warm, skipSteps: 1 })).toEqual(none);
+  });
+
+  it('counts a muscle as warm by its share of the work', () => {
+    // of a pulldown 0.42 is for the lats and 0.04 for the mid-back
+    const after = (...ids: readonly MuscleId[]) => {
+      const { warmUp } = warmUpFor({ ...question, warm: new Set(ids) });
+      return warmUp.kind === 'ramp' ? warmUp.steps.length : 0;
+    };
+    expect(after('mid-back')).toBe(steps().length);
+    const all = Object.keys(plan.lift.shares) as MuscleId[];
+    expect(after(...all.filter((id) => id !== 'mid-back'))).toBe(after(...all));
+  });
+
+  it('lets a bar that is lifted off the floor stand on plates of full height', () => {
+    const notes = (exercise: string, change: object = {}) => {
+      const plates = [{ weight: kilos(5), pieces: 20 }] as const;
+      const lift = liftOf(
+        { ...pulldown, exercise, equipment: 'short-bar' },
+        { ...gym, plates },
+        client.bodyWeight,
+      );
+      if (lift.kind !== 'lift') throw new Error(lift.message);
+      const work = lift.loads.loads.find(({ shown }) => toKg(shown) === 65);
+      if (!work) throw new Error('65 kg are not made');
+      const asked = { ...lift, exercise: { ...lift.exercise, ...change } };
+      const { warmUp } = warmUpFor({
+        ...question,
+        lift: asked,
+        work: { ...plan.work, choice: work },
+      });
+      return warmUp.kind === 'ramp' ? warmUp.notes.map(({ code }) => code) : [warmUp.kind];
+    };
+    // plates of 5 kg are too small for it
+    expect(notes('barbell-deadlift')).toContain('warmup.raise-the-bar');
+    // a hinge that begins standing, and a row, are not lifted off the floor
+    expect(notes('barbell-deadlift', { startsWith: 'lower' })).not.toContain(
+      'warmup.raise-the-bar',
+    );
+    expect(notes('barbell-bent-over-row')).not.toContain('warmup.raise-the-bar');
   });
 
   it('takes more care of somebody new, and goes by the share of the work load', () => {

@@ -52,7 +52,6 @@ function rampQuestion(question: WarmUpQuestion): RampQuestion {
   const { lift, work, experience, start, warm } = question;
   const { exercise, equipment, use, shares } = lift;
   const entries = Object.entries(shares) as [MuscleId, number][];
-  const whole = entries.reduce((sum, [, share]) => sum + share, 0);
   const worked = entries.reduce((sum, [id, share]) => sum + (warm.has(id) ? share : 0), 0);
   return {
     equipment,
@@ -63,7 +62,7 @@ function rampQuestion(question: WarmUpQuestion): RampQuestion {
     curve: enduranceCurves[exercise.endurance],
     muscles: shares,
     start,
-    alreadyWarm: Math.min(1, worked / whole),
+    alreadyWarm: Math.min(1, worked),
     fromFloor: exercise.movement === 'hip-hinge' && exercise.startsWith === 'lift',
   };
 }
