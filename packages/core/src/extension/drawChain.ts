@@ -19,6 +19,7 @@ export const DRAW_DIMENSIONS = 9;
 export function drawChain(input: ChainForecastInput, point: readonly number[]): ChainDraw {
   const { kappa, alpha, kappaLogSd } = input.curve ?? generalCurve;
   const rates = input.rates ?? jointFatigueRates.general;
+  const { recoveryPerSecond } = rates;
   const [kappaAt = 0.5, paceAt = 0.5, loadAt = 0.5, isoAt = 0.5, eccAt = 0.5, tireAt = 0.5] = point;
   const [, , , , , , restAt = 0.5, partAt = 0.5, loweringAt = 0.5] = point;
   const [low, high] = tempoLaw.observedExponents;
@@ -39,10 +40,10 @@ export function drawChain(input: ChainForecastInput, point: readonly number[]): 
     isometric,
     eccentric: isometric * Math.max(1, overHolding),
     partRange: Math.min(isometric, within(chainParameters.partRange, partAt)),
-    rates: { ...rates, fatiguePerSecond },
+    rates: { fatiguePerSecond, recoveryPerSecond },
     loweringRates: {
-      ...rates,
       fatiguePerSecond: fatiguePerSecond * within(chainParameters.loweringCost, loweringAt),
+      recoveryPerSecond,
     },
     restPerSecond: REST_RECOVERY_PER_SECOND * within(chainParameters.restRecovery, restAt),
   };

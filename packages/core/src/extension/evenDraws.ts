@@ -20,8 +20,8 @@ export function evenDraws(dimensions: number, seed: number): readonly (readonly 
   }
   return Array.from({ length: DRAWS }, (_, index) =>
     axes.map(({ multiplier, shift }) => {
-      const share = (((index * multiplier) % DRAWS) / DRAWS + shift) % 1;
-      return Math.max(share, 2 ** -33);
+      const share = ((index * multiplier) % DRAWS) / DRAWS + shift;
+      return Math.max(share < 1 ? share : share - 1, 2 ** -33);
     }),
   );
 }
