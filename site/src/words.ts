@@ -8,7 +8,7 @@ export const words = {
     people: 'People',
     tools: 'Tools',
     guides: 'Guides',
-    developers: 'For developers',
+    developers: 'Developers',
     search: 'Search',
   },
   otherLanguage: { name: 'Deutsch', tag: 'de', says: 'This page in German' },

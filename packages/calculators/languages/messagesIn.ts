@@ -12,12 +12,12 @@ export interface Message {
 
 /** Files without such texts: tests, code that is shown, readers of files, publications, pages for developers. */
 const UNREAD =
-  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|guides|developers|markdown)\/|[sS]ources\.ts$|Equations\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|handOver|\/lib\//;
+  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|guides|developers|markdown)\/|[sS]ources\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|handOver|\/lib\//;
 
 /** Properties whose short values are words, not ids. */
 const WORDED = new Set(['label', 'help', 'name', 'title', 'legend', 'rowName', 'unit', 'question']);
 /** Properties that stay as they are: publications keep their own language, and ids are no words. */
-const KEPT = new Set(['citation', 'id', 'kind', 'doi', 'code', 'madeFrom', 'class', 'className']);
+const KEPT = new Set(['citation', 'id', 'kind', 'doi', 'code', 'class', 'className']);
 
 /**
  * The texts of a source file that a person reads: all of a `words.ts`, elsewhere what looks like
@@ -70,8 +70,9 @@ function isOutside(node: ts.Node): boolean {
   return ts.isPropertyAssignment(node) && KEPT.has(node.name.getText());
 }
 
-/** Publications, and names for machines, that stand among texts. */
-const CITED = /\d{4};\d|\bet al\. \w|SportRxiv|^-\/\/|^[A-Z][a-z]+\/[A-Z]\w+$/;
+/** Publications, equations, and names for machines, that stand among texts. */
+const CITED =
+  /\d{4};\d|; \d{4}$|^[A-Z][a-z]+ \d{4}$|\bet al\. \w|SportRxiv|\bexp\(|^-\/\/|^[A-Z][a-z]+\/[A-Z]\w+$/;
 
 function isRead(text: string, node: ts.Node, isWords: boolean): boolean {
   const { parent } = node;

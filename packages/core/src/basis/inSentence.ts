@@ -1,8 +1,10 @@
 import { language } from './language.ts';
+import { standsWithoutNoun } from './standsWithoutNoun.ts';
 
 /**
  * A name that stands alone, such as that of an exercise, as it is written inside a sentence: in
- * English with a small first letter, in German, where nouns keep theirs, unchanged.
+ * English with a small first letter; in German, where nouns keep theirs, only if it begins with
+ * another word.
  *
  * @example
  * ```ts
@@ -11,5 +13,6 @@ import { language } from './language.ts';
  * ```
  */
 export function inSentence(name: string): string {
-  return language.startsWith('en') ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  const isSmall = language.startsWith('en') || standsWithoutNoun(name);
+  return isSmall ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 }

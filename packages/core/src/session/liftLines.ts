@@ -33,7 +33,7 @@ export function liftLines(
     ...wrapped(`${lift.load.loading} (${lift.changeToWork})`, '            '),
     ...lift.sets.map(
       ({ reps, chance }, index) =>
-        `   set ${index + 1}    about ${counted(reps)}, ${Math.round(chance * 100)}% inside the window`,
+        `   set ${index + 1}    about ${counted(reps)}, ${Math.round(chance * 100)} % inside the window`,
     ),
     ...chainLines(lift),
     ...restLines(lift, number),

@@ -1,15 +1,15 @@
 import type { Unit } from '../load/index.ts';
 import { forecastDoubts } from '../strength/index.ts';
+import { dateWords } from './dateWords.ts';
 import type { LoadReason, PlannedLift } from './LiftPlan.ts';
 import { loadWords } from './loadingWords.ts';
 
 /** What a reader has to know about a lift: what ends a set, why this load, how sure it is. */
 export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readonly string[] {
   const { lift, work, repsInReserve, basis, lighter, heavier } = plan;
-  const percent = new Intl.NumberFormat(locale, { style: 'percent' });
   const neighbour = (name: string, other: typeof work | undefined) =>
     other &&
-    `${name}: ${loadWords(other.choice.shown, unit, locale)}, ${percent.format(other.inside)}.`;
+    `${name}: ${loadWords(other.choice.shown, unit, locale)}, ${Math.round(100 * other.inside)} %.`;
   const ending =
     repsInReserve > 0
       ? `End each set with ${repsInReserve} ${repsInReserve === 1 ? 'rep' : 'reps'} left.`
@@ -22,7 +22,7 @@ export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readon
     plan.chain && repsInReserve > 0 ? 'Only the last set goes until a rep cannot be lifted.' : '';
   return [
     [ending, last, alone ?? ''].filter((part) => part !== '').join(' '),
-    `${reasonWords[plan.reason]} It rests on ${basis.sets} ${basis.sets === 1 ? 'set' : 'sets'}, the last of ${basis.lastDate ?? 'no date'}.`,
+    `${reasonWords[plan.reason]} ${basisWords(basis, locale)}`,
     ...passedOverWords(basis.passedOver),
     ...work.doubts.map((doubt) => forecastDoubts[doubt].reason),
     ...[neighbour('One lighter', lighter), neighbour('One heavier', heavier)].filter(
@@ -30,6 +30,14 @@ export function liftNotes(plan: PlannedLift, unit: Unit, locale: string): readon
     ),
     ...lift.loads.notes.map(({ message }) => message),
   ];
+}
+
+/** How many sets it rests on, and how old the last is. */
+function basisWords({ sets, lastDate }: PlannedLift['basis'], locale: string): string {
+  const counted = sets === 1 ? '1 set' : `${sets} sets`;
+  return lastDate === undefined
+    ? `It rests on ${counted}.`
+    : `It rests on ${counted}, the last of ${dateWords(lastDate, locale)}.`;
 }
 
 /** How many sets were not used, by reason. */

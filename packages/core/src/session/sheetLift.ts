@@ -25,7 +25,7 @@ export function sheetLift(
 function plannedOf(plan: PlannedLift, unit: Unit, locale: string): SheetLift {
   return {
     kind: 'planned',
-    ...headOf(plan.lift),
+    ...headOf(plan.lift, locale),
     load: sheetLoad(plan.work.choice, plan.lift, unit, locale),
     ...warmUpOf(plan, unit, locale),
     sets: plan.sets.map(({ reps, seconds, chance }) => ({ reps, seconds, chance })),
@@ -54,7 +54,7 @@ function findingOf(plan: FindingLift, unit: Unit, locale: string): SheetFinding 
   const { reps, stopWithLeft, mostTries, lift } = plan;
   return {
     kind: 'finding',
-    ...headOf(lift),
+    ...headOf(lift, locale),
     firstLoad: sheetLoad(plan.firstTry, lift, unit, locale),
     reps,
     ...wishesOf(plan, unit, locale),
@@ -91,29 +91,32 @@ function wishesOf(plan: PlannedLift | FindingLift, unit: Unit, locale: string) {
   };
 }
 
-function headOf({ intent, exercise, variant, equipment }: Lift) {
+function headOf({ intent, exercise, variant, equipment }: Lift, locale: string) {
   return {
     name: liftName(exercise, variant),
     equipment: equipment.name,
     tempo: formatTempo(intent.tempo),
-    count: countWords({ intent, exercise }),
+    count: countWords({ intent, exercise }, locale),
     window: intent.window,
   };
 }
 
-function countWords({ intent, exercise }: Pick<Lift, 'intent' | 'exercise'>): string {
+function countWords({ intent, exercise }: Pick<Lift, 'intent' | 'exercise'>, locale: string) {
+  const { format } = new Intl.NumberFormat(locale);
   const phases = phasesOfRep(intent.tempo, { startsWith: exercise.startsWith });
   const words = phases.map(({ phase, seconds, isFast }) =>
-    isFast ? 'lift fast' : `${phaseWords[phase]} ${seconds} s`,
+    isFast ? 'lift fast' : phaseWords[phase](format(seconds)),
   );
   return words.join(', ');
 }
 
-const phaseWords: Readonly<Record<TempoPhase, string>> = {
-  lower: 'lower',
-  'pause-after-lower': 'pause',
-  lift: 'lift',
-  'pause-after-lift': 'pause',
+const pauseWords = (seconds: string) => `pause ${seconds} s`;
+
+const phaseWords: Readonly<Record<TempoPhase, (seconds: string) => string>> = {
+  lower: (seconds) => `lower ${seconds} s`,
+  'pause-after-lower': pauseWords,
+  lift: (seconds) => `lift ${seconds} s`,
+  'pause-after-lift': pauseWords,
 };
 
 function sheetLoad(reachable: ReachableLoad, lift: Lift, unit: Unit, locale: string): SheetLoad {

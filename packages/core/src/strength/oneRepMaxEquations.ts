@@ -34,7 +34,8 @@ const generalEquations: readonly OneRepMaxEquation[] = [
     ),
     madeFrom: 'stated without its data (Richens & Cleather 2014, table 1); singular at 36.97 reps',
     validReps: [1, 10],
-    knownError: 'most accurate of six up to 10 reps in 220 men, bench press (Mayhew et al. 1995)',
+    knownError:
+      'most accurate of six up to 10 reps in 220 men, bench press (Mayhew and others 1995)',
     oneRepMaxKg: (w, r) => w / (1.0278 - 0.0278 * r),
   },
   {
