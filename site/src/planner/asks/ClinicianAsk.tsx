@@ -1,5 +1,4 @@
 import { getAt, listAt, setAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { ChoiceAsk } from './fields/ChoiceAsk.tsx';
 import { DayAsk } from './fields/DayAsk.tsx';
@@ -7,6 +6,7 @@ import { LinesAsk } from './fields/LinesAsk.tsx';
 import { ListAsk } from './fields/ListAsk.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
+import { words } from './words.ts';
 
 const asked = words.health;
 const path = ['client', 'health', 'clinician'];

@@ -1,8 +1,8 @@
 import { getAt, isList, listAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { CheckLine } from './fields/CheckLine.tsx';
 import { ListAsk } from './fields/ListAsk.tsx';
+import { words } from './words.ts';
 
 const asked = words.health;
 const path = ['client', 'health', 'complaints'];

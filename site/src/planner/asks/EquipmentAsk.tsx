@@ -1,10 +1,10 @@
 import { EquipmentFields } from '../foldedParts.ts';
 import { type EquipmentKind, newEquipment } from '../state/gymEdits.ts';
 import { textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { Fold } from './fields/Fold.tsx';
 import { WordsAsk } from './fields/WordsAsk.tsx';
+import { words } from './words.ts';
 
 /** One piece of equipment: its name, what its kind needs, and the way out of the gym. */
 export function EquipmentAsk({ place }: { readonly place: number }) {

@@ -1,6 +1,5 @@
 import type { EquipmentKind } from '../state/gymEdits.ts';
 import { getAt, listAt, type Path, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { CheckLine } from './fields/CheckLine.tsx';
 import { ChoiceAsk } from './fields/ChoiceAsk.tsx';
@@ -8,6 +7,7 @@ import { LinesAsk } from './fields/LinesAsk.tsx';
 import { LoadAsk } from './fields/LoadAsk.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { PieceRows } from './PieceRows.tsx';
+import { words } from './words.ts';
 
 const named = words.gym.fields;
 const { dumbbell, kettlebell, barbell, landmine, belt } = words.gym.forms;

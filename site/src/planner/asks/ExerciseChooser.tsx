@@ -2,7 +2,8 @@ import type { Exercise } from '@windlass/core/anatomy';
 import type { Gym } from '@windlass/core/equipment';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { exerciseList, type MovementGroup } from '../state/exerciseList.ts';
-import { words } from '../words.ts';
+import { words as page } from '../words.ts';
+import { words } from './words.ts';
 
 interface ExerciseChooserProps {
   readonly gym: Gym;
@@ -28,7 +29,7 @@ export function ExerciseChooser({ gym, chosen, onChoose, onClose }: ExerciseChoo
       <div class="chooser-head">
         <h2 id="chooser-title">{words.chooser.title}</h2>
         <button type="button" class="wl-button" onClick={() => dialog.current?.close()}>
-          {words.actions.close}
+          {page.actions.close}
         </button>
         <label class="ask-label" for="chooser-search">
           {words.chooser.search}

@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks';
 import { PieceRows, SavedAsk } from '../foldedParts.ts';
 import { addEquipment, type EquipmentKind, equipmentKinds } from '../state/gymEdits.ts';
 import { listAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
+import { words as page } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { EquipmentAsk } from './EquipmentAsk.tsx';
 import { Fold } from './fields/Fold.tsx';
 import { WordsAsk } from './fields/WordsAsk.tsx';
+import { words } from './words.ts';
 
 /** What the room holds: plates by the piece, and everything that gives a load. */
 export function GymAsk() {
@@ -60,7 +61,7 @@ function AddEquipment() {
           class="wl-button"
           onClick={() => change((draft) => addEquipment(draft, kind, words.gym.newNames[kind]))}
         >
-          {words.actions.add}
+          {page.actions.add}
         </button>
       </div>
     </div>

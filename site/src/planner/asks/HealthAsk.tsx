@@ -1,10 +1,10 @@
 import { ClinicianAsk, ComplaintsAsk, ListAsk, PressureAsk } from '../foldedParts.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { ChoiceAsk } from './fields/ChoiceAsk.tsx';
 import { Fold } from './fields/Fold.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { healthAnswer } from './healthAnswer.ts';
+import { words } from './words.ts';
 
 const asked = words.health;
 const at = (field: string) => ['client', 'health', field];

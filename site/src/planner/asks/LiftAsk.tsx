@@ -5,7 +5,6 @@ import { dateWords } from '../sheet/dateWords.ts';
 import { chooseExercise, exerciseAt } from '../state/liftEdits.ts';
 import { addSet, setsOf } from '../state/setEdits.ts';
 import { listAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { exerciseName } from './exerciseName.ts';
 import { FieldRow } from './fields/FieldRow.tsx';
@@ -15,6 +14,7 @@ import { SelectAsk } from './fields/SelectAsk.tsx';
 import { LiftOrder } from './LiftOrder.tsx';
 import { idOf, problemsAt } from './problemsAt.ts';
 import { WorkAsk } from './WorkAsk.tsx';
+import { words } from './words.ts';
 
 /** Everything that is wanted of one lift, and what is known of it. */
 export function LiftAsk({ place }: { readonly place: number }) {

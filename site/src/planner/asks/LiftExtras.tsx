@@ -1,12 +1,12 @@
 import { type ChainChoice, chainChoiceAt, chainChoices } from '../state/chainChoices.ts';
 import { getAt, listAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { CheckLine } from './fields/CheckLine.tsx';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { LoadAsk } from './fields/LoadAsk.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
+import { words } from './words.ts';
 
 /** What a lift may be besides sets by themselves: joined with the next, past failure, fixed by hand. */
 export function LiftExtras({ place }: { readonly place: number }) {

@@ -2,7 +2,6 @@ import { SavedAsk, SetAsk } from '../foldedParts.ts';
 import { rememberUnit } from '../link/rememberedUnit.ts';
 import { setsOfOtherLifts } from '../state/setEdits.ts';
 import { textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { ChoiceAsk } from './fields/ChoiceAsk.tsx';
 import { DayAsk } from './fields/DayAsk.tsx';
@@ -13,6 +12,7 @@ import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
 import { WordsAsk } from './fields/WordsAsk.tsx';
 import { TodayButton } from './TodayButton.tsx';
+import { words } from './words.ts';
 
 const at = (field: string) => ['client', field];
 const intent = (field: string) => ['intent', field];

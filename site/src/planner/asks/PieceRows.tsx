@@ -1,10 +1,10 @@
 import { listAt, type Path, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { CellLoad } from './fields/CellLoad.tsx';
 import { CellNumber } from './fields/CellNumber.tsx';
 import { HelpLine } from './fields/HelpLine.tsx';
 import { idOf, problemsAt } from './problemsAt.ts';
+import { words } from './words.ts';
 
 interface PieceRowsProps {
   readonly at: Path;

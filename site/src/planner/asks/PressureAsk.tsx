@@ -1,11 +1,11 @@
 import { getAt, setAt, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { ChoiceAsk } from './fields/ChoiceAsk.tsx';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { ListAsk } from './fields/ListAsk.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
+import { words } from './words.ts';
 
 const asked = words.health;
 const path = ['client', 'health', 'bloodPressure'];

@@ -1,5 +1,4 @@
 import { getAt, isRecord, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { exerciseName } from './exerciseName.ts';
 import { DayAsk } from './fields/DayAsk.tsx';
@@ -8,6 +7,7 @@ import { LoadAsk } from './fields/LoadAsk.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
 import { TempoText } from './TempoText.tsx';
+import { words } from './words.ts';
 
 interface SetAskProps {
   readonly place: number;

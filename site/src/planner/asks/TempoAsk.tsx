@@ -2,12 +2,12 @@ import { TempoControl, type TempoField } from '@windlass/calculators/ui';
 import type { TempoOrder } from '@windlass/core/tempo';
 import { tempoFile, tempoOrderAt, tempoTextAt } from '../state/tempoEdits.ts';
 import type { Path } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { useAsking } from './Asking.ts';
 import { FieldFrame } from './fields/FieldFrame.tsx';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { SelectAsk } from './fields/SelectAsk.tsx';
 import { idOf, problemsAt } from './problemsAt.ts';
+import { words } from './words.ts';
 
 const field: TempoField = {
   kind: 'tempo',

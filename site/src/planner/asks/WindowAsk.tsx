@@ -1,7 +1,7 @@
 import type { Path } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
+import { words } from './words.ts';
 
 /** The repetitions in which a set is wanted to end, both ends with their own steps. */
 export function WindowAsk({ at }: { readonly at: Path }) {

@@ -1,9 +1,9 @@
 import type { Path } from '../state/tree.ts';
-import { words } from '../words.ts';
 import { FieldRow } from './fields/FieldRow.tsx';
 import { NumberAsk } from './fields/NumberAsk.tsx';
 import { TempoAsk } from './TempoAsk.tsx';
 import { WindowAsk } from './WindowAsk.tsx';
+import { words } from './words.ts';
 
 /** How a lift is done: its window, its tempo, its sets and the rest between them. */
 export function WorkAsk({ at }: { readonly at: (field: string) => Path }) {

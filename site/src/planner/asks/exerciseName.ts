@@ -1,5 +1,5 @@
 import { findExercise } from '@windlass/core/anatomy';
-import { words } from '../words.ts';
+import { words } from './words.ts';
 
 /** What an exercise is called; an id that is not in the list is shown as it is. */
 export function exerciseName(id: string): string {

@@ -1,5 +1,5 @@
 import { getAt, isList, isRecord, type Json, type Path, textAt } from '../state/tree.ts';
-import { words } from '../words.ts';
+import { words } from './words.ts';
 
 /** What was answered at a place, in a few words: a list, a choice by its name, or a plain value. */
 export function healthAnswer(

@@ -1,6 +1,6 @@
 import { canLoad, type Exercise, exercises, muscles } from '@windlass/core/anatomy';
 import type { Equipment } from '@windlass/core/equipment';
-import { words } from '../words.ts';
+import { words } from '../asks/words.ts';
 
 /** Exercises of one movement. */
 export interface MovementGroup {

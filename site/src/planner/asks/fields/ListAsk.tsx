@@ -1,7 +1,7 @@
 import { getAt, isList, listAt, type Path } from '../../state/tree.ts';
-import { words } from '../../words.ts';
 import { useAsking } from '../Asking.ts';
 import { idOf } from '../problemsAt.ts';
+import { words } from '../words.ts';
 import { CheckLine } from './CheckLine.tsx';
 
 interface ListAskProps {
