@@ -1,33 +1,15 @@
 import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { cueTimeline } from '@windlass/core/tempo';
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import firstDay from '../../examples/boathouse/first-day.json' with { type: 'json' };
 import gym from '../../examples/boathouse/gym.json' with { type: 'json' };
 import pastFailureDay from '../../examples/boathouse/past-failure-day.json' with { type: 'json' };
-import { onsets } from './onsets.ts';
-import { scriptSizes } from './scriptSizes.ts';
+import { openFloor, phone, press, shown, warmUp } from './onTheFloor.ts';
 import { siteInBrowser } from './siteInBrowser.ts';
 import { violations } from './violations.ts';
 
 const here = siteInBrowser();
-const phone = { width: 390, height: 844 };
+const floor = (fragment = '', context?: BrowserContext) => openFloor(here, fragment, context);
 
-/** The floor page in a browser of its own, ready to be used. */
-async function floor(fragment = '', context?: BrowserContext): Promise<Page> {
-  const own = context ?? (await here.browser.newContext({ viewport: phone }));
-  const page = await own.newPage();
-  await page.goto(`${here.origin}/floor/${fragment}`, { waitUntil: 'networkidle' });
-  await page.locator('html:not(.opening)').waitFor();
-  return page;
-}
-
-const press = (page: Page, name: string) =>
-  page.getByRole('button', { name, exact: true }).first().click();
-const shown = async (page: Page, selector: string) =>
-  (await page.locator(selector).first().textContent())?.replace(/\s+/g, ' ').trim();
 const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent);
 
 /** Ends the tab as a crash would, once what happened has reached the browser's database. */
@@ -49,14 +31,6 @@ async function loseLastEvents(count: number): Promise<void> {
   const keys = await done(events.getAllKeys());
   for (const key of keys.slice(-count)) await done(events.delete(key));
   database.close();
-}
-
-/** Does the three warm-up sets of the row. */
-async function warmUp(page: Page): Promise<void> {
-  for (const set of ['warm-up 2 of 3', 'warm-up 3 of 3', 'set 1 of 2']) {
-    await press(page, 'Done');
-    await expect.poll(() => shown(page, '.floor-place')).toContain(set);
-  }
 }
 
 /** Begins the first work set and waits until so much of it is counted. */
@@ -378,169 +352,6 @@ describe('a session on the floor', () => {
     expect(await page.locator('.floor-list-lift li').count()).toBeGreaterThan(5);
     expect(await page.locator('.floor button:visible').count()).toBe(0);
     await context.close();
-  });
-});
-
-describe('the count', () => {
-  it('is on the audio clock ahead of a busy page, right to 20 ms, and shown right after it', async () => {
-    const context = await here.browser.newContext({ viewport: phone });
-    await context.addInitScript(() => {
-      const starts: { when: number; now: number; at: number }[] = [];
-      Object.assign(globalThis, { starts });
-      const { start } = AudioBufferSourceNode.prototype;
-      AudioBufferSourceNode.prototype.start = function (when = 0, ...rest) {
-        const now = this.context.currentTime;
-        starts.push({ when, now, at: performance.timeOrigin + performance.now() });
-        return start.call(this, when, ...rest);
-      };
-    });
-    const page = await floor('', context);
-    await warmUp(page);
-    await press(page, 'End it');
-    await page.evaluate(() => {
-      (globalThis as unknown as { starts: unknown[] }).starts.length = 0;
-    });
-    await press(page, 'Start the set');
-    await page.waitForTimeout(1500);
-    await page.evaluate(() => {
-      const end = performance.now() + 12_000;
-      while (performance.now() < end);
-    });
-    await expect.poll(() => shown(page, '.floor-done-reps')).toMatch(/^1 rep/);
-    const starts = await page.evaluate(
-      () =>
-        (globalThis as unknown as { starts: { when: number; now: number; at: number }[] }).starts,
-    );
-    const [first] = starts;
-    if (!first) throw new Error('nothing was played');
-    // All of the set's first three minutes were handed over at once, before the page was busy.
-    const early = starts.filter(({ at }) => at - first.at < 1000);
-    expect(early.length).toBeGreaterThan(100);
-    const tempo = {
-      lowerSeconds: 3,
-      pauseAfterLowerSeconds: 0,
-      liftSeconds: 2,
-      pauseAfterLiftSeconds: 0,
-    } as const;
-    const { cues, endSeconds } = cueTimeline(tempo, {
-      reps: 31,
-      startsWith: 'lift',
-      leadInSeconds: 5,
-    });
-    const ideal = [...cues.map(({ atSeconds }) => atSeconds), endSeconds].map((at) => at + 5);
-    const heard = [...new Set(early.map(({ when }) => Math.round((when - first.when) * 1000)))];
-    const off = heard.map((at) => Math.min(...ideal.map((right) => Math.abs(right * 1000 - at))));
-    expect(Math.max(...off)).toBeLessThan(20);
-    for (const { when, now } of early) expect(when).toBeGreaterThanOrEqual(now);
-    await context.close();
-  });
-
-  it('is saved as a file whose every sound is right to 20 ms over ten minutes', async () => {
-    const [press1] = firstDay.intent.lifts;
-    // A hundred repetitions of 6 s, on a lift without history, which any window can be asked of.
-    const lift = { ...press1, window: { minReps: 90, maxReps: 100 }, tempo: '4-0-2-0' };
-    const plan = { ...firstDay, gym, intent: { ...firstDay.intent, lifts: [lift] } };
-    const planner = await here.browser.newPage();
-    await planner.goto(`${here.origin}/plan/`, { waitUntil: 'networkidle' });
-    await planner.setInputFiles('input[type=file]', {
-      name: 'plan.json',
-      mimeType: 'application/json',
-      buffer: Buffer.from(JSON.stringify(plan)),
-    });
-    await expect.poll(() => planner.url()).toContain('#1.');
-    await expect.poll(() => planner.locator('.lift h2').count()).toBe(1);
-    await planner.waitForTimeout(500);
-    const page = await floor(new URL(planner.url()).hash);
-    await expect.poll(() => shown(page, '.floor-place')).toContain('try 1 of 4');
-    await press(page, 'More');
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
-      press(page, 'Save the count as an audio file'),
-    ]);
-    expect(download.suggestedFilename()).toBe('leg-press-4-0-2-0-100-reps.wav');
-    const file = readFileSync(await download.path());
-    const tempo = {
-      lowerSeconds: 4,
-      pauseAfterLowerSeconds: 0,
-      liftSeconds: 2,
-      pauseAfterLiftSeconds: 0,
-    } as const;
-    const { cues, endSeconds } = cueTimeline(tempo, {
-      reps: 100,
-      startsWith: 'lower',
-      leadInSeconds: 5,
-    });
-    const heard = onsets(file);
-    // 1 s of silence and 5 s of lead-in before the first repetition; the last sound closes the set.
-    const ideal = [...cues.map(({ atSeconds }) => atSeconds + 6), endSeconds + 6];
-    expect(endSeconds).toBe(600);
-    const off = ideal.map((right) => Math.min(...heard.map((at) => Math.abs(at - right))));
-    expect(Math.max(...off)).toBeLessThan(0.02);
-    await planner.close();
-    await page.context().close();
-  }, 120_000);
-});
-
-describe('the floor page', () => {
-  it('is accessible in every state, with targets of at least 48 pixels and nothing cut', async () => {
-    const page = await floor();
-    const check = async () => {
-      expect(await violations(page)).toEqual([]);
-      const small = await page.$$eval(
-        '.floor :is(button, a), dialog[open] :is(button, label)',
-        (found) =>
-          found
-            .filter((element) => element.checkVisibility())
-            .map((element) => ({ name: element.textContent, box: element.getBoundingClientRect() }))
-            .filter(({ box }) => box.width < 48 || box.height < 48 || box.right > innerWidth)
-            .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
-      );
-      expect(small).toEqual([]);
-    };
-    await check();
-    await warmUp(page);
-    await check();
-    const dialogs = ['Another load', 'Go on past failure', 'Sound and count'];
-    for (const name of dialogs) {
-      await press(page, 'More');
-      await press(page, name);
-      await page.waitForSelector('dialog[open]');
-      await page.waitForTimeout(300);
-      await check();
-      await page.keyboard.press('Escape');
-    }
-    await press(page, 'Start the set');
-    await check();
-    await page.getByRole('button', { name: /A sign to stop/ }).click();
-    await page.waitForSelector('dialog[open]');
-    await check();
-    await page.keyboard.press('Escape');
-    await check();
-    await press(page, 'Nobody knows');
-    await press(page, 'More');
-    await press(page, 'End the session here');
-    await page.locator('.floor-over').waitFor();
-    await check();
-    await page.context().close();
-  });
-
-  it('shows the set, its load and its button on a phone without scrolling', async () => {
-    const page = await floor();
-    await warmUp(page);
-    const bottoms = await page.$$eval(
-      '.floor-number, .floor-change, .floor-bar, .floor-tempo, .floor-primary, .floor-sign',
-      (found) => found.map((element) => element.getBoundingClientRect().bottom),
-    );
-    expect(bottoms).toHaveLength(6);
-    expect(Math.max(...bottoms)).toBeLessThanOrEqual(phone.height);
-    await page.context().close();
-  });
-
-  it('runs with at most 90 kB of script, compressed', () => {
-    const dist = join(dirname(dirname(dirname(fileURLToPath(import.meta.url)))), 'site', 'dist');
-    const sizes = scriptSizes(join(dist, 'floor', 'index.html'), dist);
-    expect(sizes.size).toBeGreaterThan(0);
-    expect([...sizes.values()].reduce((sum, size) => sum + size, 0)).toBeLessThan(90_000);
   });
 });
 
