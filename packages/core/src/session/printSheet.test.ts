@@ -152,7 +152,7 @@ describe('printSheet', () => {
   it('has no rest between the sets of one set', () => {
     const [first] = pull.sets;
     expect(ofLift({ sets: first ? [first] : [] }).slice(-2)).toEqual([
-      '   set 1    about 10 reps (8–12 in 8 of 10), 62% inside the window',
+      '   set 1    about 10 reps (8–12 in 8 of 10), 62 % inside the window',
       '   Go on.',
     ]);
   });

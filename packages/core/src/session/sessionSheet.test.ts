@@ -39,7 +39,7 @@ describe('sessionSheet', () => {
     expect(row.warmUp[0]?.load.words).toContain('15');
     expect(row.warmUp.slice(1).every(({ change }) => change.includes('each side'))).toBe(true);
     expect(pull.load.loading).toMatch(/^pin at /);
-    expect(pull.count).toBe('lift 2 s, lower 4 s');
+    expect(pull.count).toBe('lift 2\u00a0s, lower 4\u00a0s');
   });
 
   it('prints within 78 characters, without a number that is none', () => {

@@ -110,12 +110,12 @@ function countWords({ intent, exercise }: Pick<Lift, 'intent' | 'exercise'>, loc
   return words.join(', ');
 }
 
-const pauseWords = (seconds: string) => `pause ${seconds} s`;
+const pauseWords = (seconds: string) => `pause ${seconds}\u00a0s`;
 
 const phaseWords: Readonly<Record<TempoPhase, (seconds: string) => string>> = {
-  lower: (seconds) => `lower ${seconds} s`,
+  lower: (seconds) => `lower ${seconds}\u00a0s`,
   'pause-after-lower': pauseWords,
-  lift: (seconds) => `lift ${seconds} s`,
+  lift: (seconds) => `lift ${seconds}\u00a0s`,
   'pause-after-lift': pauseWords,
 };
 
