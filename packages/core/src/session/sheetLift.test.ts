@@ -57,7 +57,9 @@ describe('the head of a lift', () => {
       pauseAfterLiftSeconds: 4,
     };
     expect(count(all)).toBe('lift 2\u00a0s, pause 4\u00a0s, lower 3\u00a0s, pause 1\u00a0s');
-    expect(count(all, { startsWith: 'lower' })).toBe('lower 3\u00a0s, pause 1\u00a0s, lift 2\u00a0s, pause 4\u00a0s');
+    expect(count(all, { startsWith: 'lower' })).toBe(
+      'lower 3\u00a0s, pause 1\u00a0s, lift 2\u00a0s, pause 4\u00a0s',
+    );
     expect(count({ ...all, liftSeconds: 'X' })).toContain('lift fast');
   });
 });
