@@ -4,6 +4,7 @@ import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields, Texts } from '../fields/Field.ts';
 import { exerciseField } from '../shared/exerciseFields.ts';
 import { type HealthInput, healthFields, healthGroup } from '../shared/healthFields.ts';
+import { stopsField } from '../shared/stopsField.ts';
 import { type LoadId, loadOptions, type PlaceId, placeOptions, stationOptions } from './places.ts';
 import { said } from './words.ts';
 
@@ -126,16 +127,7 @@ export const fields = {
     ],
     default: 'alone',
   },
-  stops: {
-    kind: 'choice',
-    label: 'Stops below the lowest point',
-    help: 'Pins or a rack, set and tried with the empty bar.',
-    options: [
-      { id: 'yes', label: 'Set and tried' },
-      { id: 'no', label: 'None' },
-    ],
-    default: 'no',
-  },
+  stops: stopsField,
   toFailure: {
     kind: 'choice',
     label: 'Sets end',

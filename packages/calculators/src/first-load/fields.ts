@@ -2,6 +2,7 @@ import type { FieldGroup } from '../contract/Definition.ts';
 import type { Fields, InputOf } from '../fields/Field.ts';
 import { gearFields } from '../shared/gearFields.ts';
 import { liftField } from '../shared/liftField.ts';
+import { setColumns } from '../shared/setColumns.ts';
 import { unitField } from '../shared/unitField.ts';
 
 /** The form: no set done yet, the pulldown of the boathouse. */
@@ -26,25 +27,8 @@ export const fields = {
     label: 'Trial sets so far',
     help: 'None at first. Add each one after it is done; four at most, with a rest between.',
     columns: {
-      load: {
-        kind: 'load',
-        label: 'load',
-        help: 'Bar and plates together; one dumbbell; the number at the pin.',
-        minKg: 0.5,
-        maxKg: 600,
-        step: { kg: 2.5, lb: 5 },
-        default: { value: 5, unit: 'kg' },
-      },
-      reps: {
-        kind: 'number',
-        label: 'reps',
-        help: 'Whole repetitions in good form.',
-        unit: '',
-        min: 0,
-        max: 100,
-        step: 1,
-        default: 8,
-      },
+      load: { ...setColumns.load, default: { value: 5, unit: 'kg' } },
+      reps: { ...setColumns.reps, help: 'Whole repetitions in good form.', default: 8 },
       felt: {
         kind: 'choice',
         label: 'it felt',

@@ -5,6 +5,7 @@ import type { Fields } from '../fields/Field.ts';
 import { chainLifts } from '../precomputed/chainLifts.ts';
 import { exerciseField } from '../shared/exerciseFields.ts';
 import { type HealthInput, healthFields, healthGroup } from '../shared/healthFields.ts';
+import { stopsField } from '../shared/stopsField.ts';
 import { type StageInput, stageFields, usedBy } from './stageFields.ts';
 
 /** Lifts whose load stays on a lifter who fails alone, unless something catches it. */
@@ -76,14 +77,7 @@ export const fields = {
     default: 'alone',
   },
   stops: {
-    kind: 'choice',
-    label: 'Stops below the lowest point',
-    help: 'Pins or a rack, set and tried with the empty bar.',
-    options: [
-      { id: 'yes', label: 'Set and tried' },
-      { id: 'no', label: 'None' },
-    ],
-    default: 'no',
+    ...stopsField,
     when: ({ exercise }) => leavesTheLoad.includes(exercise ?? ''),
   },
   before: {

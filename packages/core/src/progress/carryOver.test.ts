@@ -1,32 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Exercise, findExercise } from '../anatomy/index.ts';
-import { kg } from '../load/index.ts';
-import {
-  enduranceCurves,
-  kappaBand,
-  oneRepMaxKg,
-  type PerformedSet,
-  priorFor,
-  strengthFrom,
-} from '../strength/index.ts';
+import type { Exercise } from '../anatomy/index.ts';
+import { enduranceCurves, kappaBand, oneRepMaxKg } from '../strength/index.ts';
+import { beliefOf, done, named } from './beliefs.testing.ts';
 import { carryOver } from './carryOver.ts';
-
-const named = (id: string): Exercise => {
-  const found = findExercise(id);
-  if (found.kind !== 'found') throw new Error(`${id} has left the list of exercises`);
-  return found.exercise;
-};
-const beliefOf = (sets: readonly PerformedSet[], today: number) => {
-  const belief = strengthFrom({ sets, prior: priorFor(enduranceCurves.pull), today });
-  if (belief.kind !== 'posterior') throw new Error('nothing known');
-  return belief;
-};
-const done = (load: number, reps: number, day: number): PerformedSet => ({
-  load: kg(load),
-  reps,
-  end: { kind: 'failure' },
-  day,
-});
 
 describe('carryOver', () => {
   const belief = beliefOf([done(60, 8, 0), done(70, 4, 3)], 3);

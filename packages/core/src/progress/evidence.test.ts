@@ -1,15 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type Exercise, findExercise } from '../anatomy/index.ts';
 import { kg } from '../load/index.ts';
-import {
-  enduranceCurves,
-  forecastReps,
-  type PerformedSet,
-  priorFor,
-  type RepCurve,
-  shareForReps,
-  strengthFrom,
-} from '../strength/index.ts';
+import { forecastReps, type PerformedSet, type RepCurve, shareForReps } from '../strength/index.ts';
+import { beliefOf, done, named } from './beliefs.testing.ts';
 import { doseEvidence } from './doseEvidence.ts';
 import { expectedAgainstDone } from './expectedAgainstDone.ts';
 import { barWith, sessionOn } from './gym.testing.ts';
@@ -17,22 +9,6 @@ import { nextLoad } from './nextLoad.ts';
 import { performedSets } from './performedSets.ts';
 
 const kilos = (value: number) => ({ value, unit: 'kg' }) as const;
-const named = (id: string): Exercise => {
-  const found = findExercise(id);
-  if (found.kind !== 'found') throw new Error(`${id} has left the list of exercises`);
-  return found.exercise;
-};
-const beliefOf = (sets: readonly PerformedSet[], today: number) => {
-  const belief = strengthFrom({ sets, prior: priorFor(enduranceCurves.pull), today });
-  if (belief.kind !== 'posterior') throw new Error('nothing known');
-  return belief;
-};
-const done = (load: number, reps: number, day: number): PerformedSet => ({
-  load: kg(load),
-  reps,
-  end: { kind: 'failure' },
-  day,
-});
 
 describe('performedSets', () => {
   const exercise = named('cable-row');

@@ -1,16 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { CalendarRequest, DayHours, RotaSession } from './Calendar.ts';
+import type { CalendarRequest, DayHours } from './Calendar.ts';
 import { planCalendar } from './planCalendar.ts';
 import { possibleStarts } from './possibleStarts.ts';
+import { session } from './rota.testing.ts';
 
 const evening: DayHours = { open: [{ from: '18:00', to: '19:30' }] };
 const off: DayHours = { open: [] };
-const session = (id: string, muscles: Record<string, number>): RotaSession => ({
-  id,
-  name: id,
-  minutes: 60,
-  muscles,
-});
 /** Days of a plan that begins on Monday the 2nd of March, open on some of them. */
 const openOn = (...days: readonly number[]): CalendarRequest => ({
   zone: 'UTC',

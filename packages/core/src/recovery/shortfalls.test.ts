@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { CalendarRequest, DayHours, RotaSession } from './Calendar.ts';
+import type { CalendarRequest, DayHours } from './Calendar.ts';
 import { planCalendar } from './planCalendar.ts';
+import { session } from './rota.testing.ts';
 
 const at = (from: string, to: string, part: Partial<DayHours> = {}): DayHours => ({
   open: [{ from, to }],
@@ -8,12 +9,6 @@ const at = (from: string, to: string, part: Partial<DayHours> = {}): DayHours =>
 });
 const evening = at('18:00', '19:00');
 const off: DayHours = { open: [] };
-const session = (id: string, muscles: Record<string, number>): RotaSession => ({
-  id,
-  name: id,
-  minutes: 60,
-  muscles,
-});
 const base: CalendarRequest = {
   zone: 'Europe/Berlin',
   firstDay: '2026-03-02',
