@@ -85,6 +85,8 @@ describe('compareEquations', () => {
     expect(place('reynolds-chest-5rm', 5)).toBe('inside');
     expect(place('reynolds-chest-5rm', 6)).toBe('outside-its-range');
     expect(place('reynolds-leg-5rm', 5)).toBe('other-lift');
+    // those for any lift stay
+    expect(place('epley', 5)).toBe('inside');
   });
 
   it('answers belt chin-ups on the whole load that moves', () => {

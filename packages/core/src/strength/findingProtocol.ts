@@ -68,8 +68,9 @@ export function findingProtocol<C extends HasLoad>(question: FindingQuestion<C>)
     forecastReps(posterior, { load: choice.load, secondsPerRep })
       .chances.slice(0, reps)
       .reduce((sum, chance) => sum + chance, 0);
-  const goal = best ?? answer.lighter;
-  const next = nextTrial(below, question, goal?.choice.load, failing);
+  // not all are too heavy, so that one that fits or is too light is there
+  const goal = (best ?? answer.lighter) as LoadChance<C>;
+  const next = nextTrial(below, question, goal.choice.load, failing);
   if (next !== undefined && tries.length < mostTries) {
     return { kind: 'try', ...next, reps, stopWithLeft };
   }

@@ -50,11 +50,11 @@ function integrated(
   prior: { max: number; doubt: number; kappa: number; kappaDoubt: number },
 ) {
   const erf = (x: number) => {
-    // Maclaurin series, 60 terms: to rounding for |x| below 3, and 1 beyond
+    // Maclaurin series to rounding, 60 terms at most: for |x| below 3, and 1 beyond
     if (Math.abs(x) > 3) return Math.sign(x);
     let term = x;
     let sum = x;
-    for (let n = 1; n < 60; n += 1) {
+    for (let n = 1; n < 60 && Math.abs(term) > 1e-15; n += 1) {
       term *= (-x * x) / n;
       sum += term / (2 * n + 1);
     }

@@ -52,6 +52,8 @@ describe('setLikelihood', () => {
     // far out the tail keeps its digits: 7.5 to 8.5 above
     expect(near(16, 8)).toBeGreaterThan(3e-14);
     expect(near(16, 8)).toBeLessThan(3.3e-14);
+    // and 11.5 to 12.5, above as below: a normal beyond 11.5 is 6.6e-31
+    for (const far of [near(20, 8), near(8, 20)]) expect(far / 6.6e-31).toBeCloseTo(1, 1);
   });
 
   it('takes a failed first repetition as everything below one half', () => {

@@ -57,11 +57,11 @@ describe('learnSession', () => {
 
   it.each([
     ['one set after next to nothing', [set(100, 5)], 2],
-    ['eight sets that agree', times(8, set(100, 5)), 0.8],
+    ['four sets that agree', times(4, set(100, 5)), 0.8],
     ['a floor of one repetition', [set(100, 1, more)], 0.8],
     ['a ceiling', [set(80, 0)], 0.8],
-  ] as const)('is as on a plane four times as fine: %s', (_, sets, max) => {
-    const fine = { columns: 384, rows: 128 };
+  ] as const)('is as on a plane three times as fine: %s', (_, sets, max) => {
+    const fine = { columns: 288, rows: 96 };
     const one = learnSession(before(max).before, sets, 0.5, cells);
     const other = learnSession(before(max, 0.45, fine).before, sets, 0.5, fine);
     for (const when of ['usual', 'today'] as const) {
@@ -85,6 +85,18 @@ describe('learnSession', () => {
       ) as [Moments, Moments];
       expect(Math.abs(a.mean - b.mean)).toBeLessThan(0.01 * b.sd);
       expect(Math.abs(a.sd / b.sd - 1)).toBeLessThan(0.02);
+    }
+  });
+
+  it('believes what a count says, by the curve', () => {
+    // 1 + 38 * 0.1 / sqrt(0.9) is 5: 100 kg are about 90 % of the one-rep max, usual and today; at
+    // half the kappa they are 80 %, so the mean lies a little higher
+    const { usual, today } = learnSession(before(0.8).before, [set(100, 5)], 0.5, cells);
+    for (const learned of [usual, today]) {
+      const { columns, rows } = momentsOf(learned);
+      expect(Math.abs(columns.mean - Math.log(100 / 0.9))).toBeLessThan(0.05);
+      expect(columns.sd).toBeLessThan(0.1);
+      expect(Math.abs(rows.mean - Math.log(38))).toBeLessThan(0.3);
     }
   });
 

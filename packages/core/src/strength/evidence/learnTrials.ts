@@ -1,5 +1,5 @@
 import { toKg } from '../../load/index.ts';
-import type { FindingQuestion, FindingReport } from '../FindingStep.ts';
+import type { FindingQuestion, FindingReport, FindingTry } from '../FindingStep.ts';
 import { findingRules } from '../findingRules.ts';
 import type { HasLoad } from '../LoadChance.ts';
 import type { PerformedSet, SetEnd } from '../PerformedSet.ts';
@@ -20,7 +20,7 @@ export function learnTrials<C extends HasLoad>(question: FindingQuestion<C>): St
       secondsPerRep,
     }),
   );
-  const firstKg = Math.min(...tries.slice(0, 1).map(({ load }) => toKg(load)));
+  const firstKg = toKg((tries[0] as FindingTry).load);
   return strengthFrom({
     sets,
     prior: priorFor(curve, { kg: firstKg * times, doubt: sd }),

@@ -14,11 +14,11 @@ import type { HasLoad } from '../LoadChance.ts';
 export function nextTrial<C extends HasLoad>(
   choices: readonly C[],
   { tries }: Pick<FindingQuestion<C>, 'tries'>,
-  goal: Load | undefined,
+  goal: Load,
   failing: (choice: C) => number,
 ): { readonly choice: C; readonly because: FindingReason } | undefined {
   const last = tries.at(-1);
-  if (last === undefined || goal === undefined) return undefined;
+  if (last === undefined) return undefined;
   const { mostFailing, steps, largeFrom } = findingRules;
   const { load: from, report } = last;
   const allowed = (choice: C) => choice.load <= goal && failing(choice) <= mostFailing;

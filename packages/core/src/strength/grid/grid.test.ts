@@ -201,6 +201,18 @@ describe('blur', () => {
     expect(sides(1)).toEqual([0.125, 0.75, 0.125].map((one) => expect.closeTo(one, 12)));
   });
 
+  it('takes the error of a row by its place', () => {
+    const two: LogDensity = {
+      columns: { from: 0, step: 0.1, count: 9 },
+      rows: { from: 10, step: 2, count: 2 },
+      logs: Float64Array.from([...line(9, 4), ...line(9, 4)]),
+    };
+    const logs = blur(two, 'columns', (place) => 0.005 * (place - 10) + 0.04, 'empty').logs;
+    // 0.4 and 0.5 of a cell
+    expect(Math.exp(logs[4] ?? 0)).toBeCloseTo(0.84, 12);
+    expect(Math.exp(logs[9 + 4] ?? 0)).toBeCloseTo(0.75, 12);
+  });
+
   it('keeps the scale of a density that is small everywhere', () => {
     const low = { ...across(9, 4), logs: line(9, 4).map((log) => log - 2000) };
     expect(blur(low, 'columns', 0.05, 'empty').logs[4]).toBeCloseTo(Math.log(0.75) - 2000, 9);
