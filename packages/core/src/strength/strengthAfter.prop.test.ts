@@ -22,13 +22,15 @@ const set: fc.Arbitrary<PerformedSet> = fc.record({
 
 const prior = priorFor(generalCurve, { kg: 110, doubt: 0.2 });
 
+const cells = { columns: 48, rows: 16 };
+
 describe('strengthAfter', () => {
   it('is the same, set by set, as all the sets at once', () => {
     fc.assert(
       fc.property(fc.array(set, { minLength: 1, maxLength: 4 }), (sets) => {
         const inOrder = [...sets].sort((a, b) => a.day - b.day);
         const [first, ...rest] = inOrder as [PerformedSet, ...PerformedSet[]];
-        const start = strengthFrom({ sets: [first], prior, today: first.day });
+        const start = strengthFrom({ sets: [first], prior, today: first.day, cells });
         if (start.kind !== 'posterior') throw new Error(start.kind);
         const stepwise = strengthAfter(
           rest.reduce(
@@ -37,7 +39,7 @@ describe('strengthAfter', () => {
           ),
           { sets: [], today: 45 },
         );
-        const atOnce = strengthFrom({ sets: inOrder, prior, today: 45 });
+        const atOnce = strengthFrom({ sets: inOrder, prior, today: 45, cells });
         if (atOnce.kind !== 'posterior') throw new Error(atOnce.kind);
         const [a, b] = [oneRepMaxKg(stepwise), oneRepMaxKg(atOnce)];
         // each lays its own grid, and both are held to 0.5 % of the exact answer

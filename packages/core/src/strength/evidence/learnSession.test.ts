@@ -60,8 +60,8 @@ describe('learnSession', () => {
     ['four sets that agree', times(4, set(100, 5)), 0.8],
     ['a floor of one repetition', [set(100, 1, more)], 0.8],
     ['a ceiling', [set(80, 0)], 0.8],
-  ] as const)('is as on a plane three times as fine: %s', (_, sets, max) => {
-    const fine = { columns: 288, rows: 96 };
+  ] as const)('is as on a plane twice as fine: %s', (_, sets, max) => {
+    const fine = { columns: 192, rows: 64 };
     const one = learnSession(before(max).before, sets, 0.5, cells);
     const other = learnSession(before(max, 0.45, fine).before, sets, 0.5, fine);
     for (const when of ['usual', 'today'] as const) {
@@ -76,7 +76,7 @@ describe('learnSession', () => {
   it('finds a single in a coarse and wide plane, where it is narrower than a cell', () => {
     // 9 * 2 / 24 = 0.75 in the first round; one repetition more or less is 0.025 to 0.03
     const coarse = { columns: 48, rows: 16 };
-    const fine = { columns: 192, rows: 64 };
+    const fine = { columns: 96, rows: 32 };
     for (const load of [60, 90, 120]) {
       const [a, b] = [coarse, fine].map(
         (fresh) =>
