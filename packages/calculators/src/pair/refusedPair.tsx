@@ -1,6 +1,8 @@
 import type { MuscleId } from '@windlass/core/anatomy';
 import type { PairRefusal } from '@windlass/core/pairing';
 import type { NoAnswer } from '../contract/Answer.ts';
+import { RefusalReasons } from '../shared/RefusalReasons.tsx';
+import { sourcesOnce } from '../shared/sourcesOnce.ts';
 import type { PairInputs } from './fields.ts';
 import { suggestions } from './suggestions.ts';
 import { said } from './words.ts';
@@ -11,40 +13,26 @@ export function refusedPair(
   refusals: readonly PairRefusal[],
   target: readonly MuscleId[],
 ): NoAnswer {
-  const sources = refusals.flatMap((refusal) => refusal.sources);
   return {
     kind: 'none',
     reason: refusals[0]?.code ?? 'refused',
     label: said.refusedLabel,
     headline: said.refused,
     message: said.refusedSays,
-    sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
+    sources: sourcesOnce(refusals),
     next: suggestions(input, target).slice(0, 2),
     view: () => (
       <>
         <h2 class="wl-heading">{said.why}</h2>
-        <Reasons refusals={refusals.slice(0, 1)} />
+        <RefusalReasons refusals={refusals.slice(0, 1)} />
       </>
     ),
     details: () =>
       refusals.length > 1 && (
         <section class="wl-panel">
           <h2 class="wl-heading">{said.allReasons}</h2>
-          <Reasons refusals={refusals} />
+          <RefusalReasons refusals={refusals} />
         </section>
       ),
   };
-}
-
-/** Reasons, each with what to do instead. */
-function Reasons({ refusals }: { readonly refusals: readonly PairRefusal[] }) {
-  return (
-    <ul class="wl-sources">
-      {refusals.map(({ code, why, instead }) => (
-        <li key={code}>
-          {why} <strong>{instead}</strong>
-        </li>
-      ))}
-    </ul>
-  );
 }

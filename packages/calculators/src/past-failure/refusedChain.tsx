@@ -2,6 +2,8 @@ import type { ChainPlan, ChainRefusal, NearestChain } from '@windlass/core/exten
 import type { Caution } from '@windlass/core/safety';
 import type { NextLink, NoAnswer } from '../contract/Answer.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
+import { RefusalReasons } from '../shared/RefusalReasons.tsx';
+import { sourcesOnce } from '../shared/sourcesOnce.ts';
 import { type ChainInput, fields } from './fields.ts';
 import { inputOfStages } from './stagesOf.ts';
 import { said } from './words.ts';
@@ -14,7 +16,6 @@ export function refusedChain(
   { refusals, nearest }: Refused,
   cautions: readonly Caution[],
 ): NoAnswer {
-  const sources = refusals.flatMap((refusal) => refusal.sources);
   return {
     kind: 'none',
     reason: refusals[0]?.code ?? 'refused',
@@ -22,12 +23,12 @@ export function refusedChain(
     headline: said.refused,
     message: said.refusedSays(refusals.length),
     cautions,
-    sources: sources.filter(({ id }, at) => sources.findIndex((one) => one.id === id) === at),
+    sources: sourcesOnce(refusals),
     next: [...nearestLink(input, nearest), ...otherExercise(input, refusals)],
     view: () => (
       <>
         <h2 class="wl-heading">{said.why}</h2>
-        <Reasons refusals={gravest(refusals)} />
+        <RefusalReasons refusals={gravest(refusals)} />
         {nearest.kind === 'stop-short' && <p>{said.stopShort(nearest.repsInReserve)}</p>}
       </>
     ),
@@ -35,7 +36,7 @@ export function refusedChain(
       refusals.length > 1 && (
         <section class="wl-panel">
           <h2 class="wl-heading">{said.allReasons}</h2>
-          <Reasons refusals={refusals} />
+          <RefusalReasons refusals={refusals} />
         </section>
       ),
   };
@@ -60,17 +61,4 @@ function otherExercise(
 /** One reason for the first look: what concerns the whole set comes before what concerns a stage. */
 function gravest(refusals: readonly ChainRefusal[]): readonly ChainRefusal[] {
   return [...refusals.filter(({ stage }) => stage === null), ...refusals].slice(0, 1);
-}
-
-/** Reasons, each with what to do instead. */
-function Reasons({ refusals }: { readonly refusals: readonly ChainRefusal[] }) {
-  return (
-    <ul class="wl-sources">
-      {refusals.map(({ code, stage, why, instead }) => (
-        <li key={`${code} ${stage}`}>
-          {why} <strong>{instead}</strong>
-        </li>
-      ))}
-    </ul>
-  );
 }
