@@ -14,7 +14,12 @@ export default defineConfig({
     ...base.test,
     include: [`packages/core/src/${mutatedFolder()}/**/*.test.ts`],
     // How long code takes says nothing while every line asks which mutant is on; a general solver is slow.
-    exclude: ['**/*{Speed,Mip}.test.ts'],
+    // Laws over whole sessions plan dozens of them for every mutant; each part of a session has tests
+    // of its own.
+    exclude: [
+      '**/*{Speed,Mip}.test.ts',
+      '**/session/{planSession,rememberLifts,wishes}.prop.test.ts',
+    ],
     setupFiles: ['tests/setup/seedProperties.ts', 'tests/mutation/fewerCases.ts'],
     // Mutants are switched on while the code runs, so its modules need not be loaded anew.
     isolate: false,

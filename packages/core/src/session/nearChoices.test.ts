@@ -12,13 +12,15 @@ import { nearChoices } from './nearChoices.ts';
 
 type Choice = { readonly load: ReturnType<typeof kg> };
 
-function believe(
-  kilograms: number,
-  reps: number,
-  end: Parameters<typeof strengthFrom>[0]['sets'][number]['end'] = { kind: 'failure' },
-): StrengthPosterior {
+/** From sets of so many kilograms and repetitions, to failure or with some more left. */
+function believe(...sets: readonly (readonly [number, number, number?])[]): StrengthPosterior {
   const belief = strengthFrom({
-    sets: [{ load: kg(kilograms), reps, end, day: 0 }],
+    sets: sets.map(([kilograms, reps, atLeast]) => ({
+      load: kg(kilograms),
+      reps,
+      end: atLeast === undefined ? { kind: 'failure' } : { kind: 'more', atLeast },
+      day: 0,
+    })),
     prior: priorFor(generalCurve),
     today: 3,
   });
@@ -26,7 +28,7 @@ function believe(
   return belief;
 }
 
-const known = believe(50, 10);
+const known = believe([50, 10]);
 const range = (from: number, to: number, step = 0.5): readonly Choice[] =>
   Array.from({ length: Math.round((to - from) / step) + 1 }, (_, at) => ({
     load: kg(from + at * step),
@@ -71,7 +73,7 @@ describe('nearChoices', () => {
 
   it('finds the two loads beside a gap', () => {
     // at least two repetitions more than eight: nobody knows how strong, so much is within reach
-    const unsure = believe(40, 8, { kind: 'more', atLeast: 2 });
+    const unsure = believe([40, 8, 2]);
     const question = ask(10, 10, [...range(35, 76), ...range(84, 104)], unsure);
     const found = loadForWindow({ ...question, choices: nearChoices(question) });
     if (found.kind !== 'none-near') throw new Error(found.kind);
@@ -81,21 +83,46 @@ describe('nearChoices', () => {
     ]);
   });
 
-  it('finds the heaviest load where all are too light for a belief that contradicts itself', () => {
+  it.each([
     // single repetitions with 28 and 31 kg, and more than sixteen with 95 kg
-    const sets = [
-      { load: kg(28), reps: 1, end: { kind: 'failure' }, day: 0 },
-      { load: kg(31), reps: 2, end: { kind: 'failure' }, day: 0 },
-      { load: kg(95), reps: 16, end: { kind: 'more', atLeast: 1 }, day: 0 },
-    ] as const;
-    const torn = strengthFrom({ sets, prior: priorFor(generalCurve), today: 3 });
-    if (torn.kind !== 'posterior') throw new Error(torn.kind);
-    const question = { ...ask(1, 2, range(15, 143.75, 1.25), torn), capacity: 0.908 };
-    const found = loadForWindow({ ...question, choices: nearChoices(question) });
-    if (found.kind !== 'none-near') throw new Error(found.kind);
-    expect(found.reason).toBe('all-too-light');
-    expect(found.lighter && toKg(found.lighter.choice.load)).toBe(143.75);
-  });
+    [
+      'the heaviest load',
+      believe([28, 1], [31, 2], [95, 16, 1]),
+      1,
+      2,
+      range(15, 143.75, 1.25),
+      0.908,
+    ],
+    ['the heaviest load again', believe([80, 3, 2], [30, 14]), 6, 9, range(35, 98, 0.75), 1],
+    ['what the last load says', believe([62, 16, 1], [49, 12]), 8, 10, range(12, 97), 1],
+    [
+      'the likely load far from the best, beside a gap',
+      believe([66, 10, 3], [49, 10]),
+      13,
+      18,
+      [...range(30, 73, 1), ...range(89, 118, 1)],
+      1,
+    ],
+    [
+      'a careful load far from the best',
+      believe([47, 9, 3], [61, 14]),
+      25,
+      26,
+      range(15, 57, 1),
+      1,
+    ],
+  ])(
+    'finds the same for beliefs that contradict themselves: %s',
+    (_, belief, from, to, all, capacity) => {
+      const question = { ...ask(from, to, all, belief), capacity };
+      const found = loadForWindow({ ...question, choices: nearChoices(question) });
+      const { all: _all, ...answer } = loadForWindow(question) as Exclude<
+        typeof found,
+        { kind: 'no-loads' }
+      >;
+      expect(found).toMatchObject(answer);
+    },
+  );
 
   it('takes all of 24 loads within reach, and fewer of 25', () => {
     // for ten repetitions with 50 kg, everything from 30 to 78 kg is near 8 to 11

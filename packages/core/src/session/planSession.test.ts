@@ -61,6 +61,7 @@ describe('planSession', () => {
     if (lift.kind !== 'finding') throw new Error(lift.kind);
     expect(toKg(lift.firstTry.shown)).toBe(8);
     expect(lift.firstTry.loading).toMatchObject({ hands: 1 });
+    expect(lift.basis).toStrictEqual({ sets: 0, passedOver: [] });
   });
 
   it('counts the body in a chin-up', () => {
@@ -249,6 +250,7 @@ describe('planSession keeps to a person’s limits', () => {
     const answer = planSession({ client: { ...client, health }, gym, intent: intentOf(pulldown) });
     expect(answer).toMatchObject({ kind: 'ask-first' });
     expect(answer).toMatchObject({ clientName: 'Winch hand', date: '2027-03-15' });
+    expect(answer.kind === 'ask-first' && answer.reasons.join(' ')).toMatch(/\w\.$/);
     // once each, and nobody whom only a sore elbow asks for
     const complaints = [{ kind: 'elbow-outer', redFlags: [] }] as const;
     const sore = planSession({

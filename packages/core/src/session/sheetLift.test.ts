@@ -164,7 +164,9 @@ describe('the notes of a lift', () => {
     expect(said).toContain('One lighter: 40 kg, 25 %.');
     expect(said).toContain('One heavier: 60 kg, 50 %.');
     const none = sheetLift(alone, 'kg', 'en');
-    expect(none.kind === 'planned' && none.notes.join(' ')).not.toMatch(/One (lighter|heavier)/);
+    const words = none.kind === 'planned' ? none.notes : [];
+    expect(words.join(' ')).not.toMatch(/One (lighter|heavier)/);
+    expect(words.every((note) => typeof note === 'string')).toBe(true);
   });
 
   it('add the doubts of the forecast and what the equipment has to say', () => {

@@ -221,6 +221,11 @@ describe('fixedLoad', () => {
 
   it('is refused where it is nothing, or not made here', () => {
     expect(code(0, {}, { ...question, lift: made([0, 0], [10, 1]) })).toBe('session.load-not-here');
+    expect(code(0, {}, { ...question, lift: made([0, 0]) })).toBe('session.load-not-here');
+    expect(fix(41)).toMatchObject({ kind: 'refused', refusal: { what: 'load' } });
+    expect(fix(0, {}, { ...question, lift: made([0, 0]) })).toMatchObject({
+      refusal: { what: 'load' },
+    });
     expect(code(41)).toBe('session.load-not-here');
   });
 });
