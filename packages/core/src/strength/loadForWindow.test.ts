@@ -79,6 +79,18 @@ describe('loadForWindow', () => {
       secondsPerRep: 3,
     });
     expect(answer.kind === 'found' && choices.includes(answer.best.choice)).toBe(true);
+    const [shuffled, sorted] = [
+      [100, 85, 115, 95, 105, 90, 110],
+      [85, 90, 95, 100, 105, 110, 115],
+    ].map((loads) =>
+      loadForWindow({
+        posterior: believe(fives, 6),
+        choices: loads.map((load) => ({ load: kg(load) })),
+        window: { minReps: 4, maxReps: 6 },
+        secondsPerRep: 3,
+      }),
+    );
+    expect(shuffled).toEqual(sorted);
   });
 
   it('says what the window asks of the load', () => {

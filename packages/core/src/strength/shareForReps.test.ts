@@ -46,6 +46,7 @@ describe('shareForReps', () => {
     expect(at(5, { alpha: 2 })).toBeGreaterThan(0);
     for (const [name, ask] of [
       ['reps', () => at(1001)],
+      ['kappa', () => at(5, { kappa: 0 })],
       ['alpha', () => at(5, { alpha: 0.24 })],
       ['alpha', () => at(5, { alpha: 2.01 })],
       ['capacity', () => at(5, {}, 0)],

@@ -5,6 +5,7 @@ import { generalCurve } from './generalCurve.ts';
 import { oneRepMaxKg } from './oneRepMaxKg.ts';
 import type { PerformedSet } from './PerformedSet.ts';
 import { priorFor } from './priorFor.ts';
+import type { StrengthPosterior } from './StrengthPosterior.ts';
 import { strengthAfter } from './strengthAfter.ts';
 import { strengthFrom } from './strengthFrom.ts';
 
@@ -68,5 +69,16 @@ describe('strengthAfter', () => {
       }),
       { numRuns: 20 },
     );
+  });
+
+  it('refuses a set before the day of the belief, or after today', () => {
+    const start = strengthFrom({ sets: [], prior, today: 10, cells }) as StrengthPosterior;
+    const learn = (day: number) => () =>
+      strengthAfter(start, {
+        sets: [{ load: kg(100), reps: 5, end: { kind: 'failure' }, day }],
+        today: 12,
+      });
+    for (const day of [10, 12]) expect(learn(day)).not.toThrow();
+    for (const day of [9, 13]) expect(learn(day)).toThrow('strengthAfter: day must be');
   });
 });

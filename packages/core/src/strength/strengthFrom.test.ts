@@ -185,7 +185,7 @@ describe('strengthFrom', () => {
   it('refuses what no one can have done', () => {
     const prior = priorFor(generalCurve);
     const refuse = (bad: PerformedSet) => () => strengthFrom({ sets: [bad], prior, today: 0 });
-    expect(refuse(set(-35, 10))).toThrow(/load/);
+    expect(refuse(set(-35, 10))).toThrow('strengthFrom: load must be');
     expect(refuse(set(40, -1))).toThrow(/reps/);
     expect(refuse(set(40, 8, { day: 1 }))).toThrow(/day/);
     expect(refuse(set(40, 8, { capacity: 0 }))).toThrow(/capacity/);

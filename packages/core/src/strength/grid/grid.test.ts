@@ -101,6 +101,8 @@ describe('weightsOf', () => {
   it('scales to 1, however small the density is', () => {
     const weights = weightsOf(Float64Array.from([1, 3], (share) => Math.log(share) - 2000));
     expect(Array.from(weights)).toEqual([expect.closeTo(0.25, 9), expect.closeTo(0.75, 9)]);
+    // and where the last is next to nothing beside the others
+    expect(Array.from(weightsOf(Float64Array.of(0, 0, -800)))).toEqual([0.5, 0.5, 0]);
   });
 });
 
