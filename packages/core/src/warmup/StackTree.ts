@@ -14,28 +14,37 @@ export interface StackTree {
   readonly sides: number;
 }
 
-/** The tree of mirrored loadings; `undefined` where loadings are not mirrored stacks of plates. */
+/** A stack of plates, and those with one more outermost plate, by its kind. */
+interface Stack {
+  readonly node: number;
+  readonly outer: Map<number, Stack>;
+}
+
+/**
+ * The tree of mirrored loadings of one piece of equipment; `undefined` where loadings are not
+ * mirrored stacks of plates.
+ */
 export function stackTree(ways: readonly ReachableLoad[]): StackTree | undefined {
   const kindOf = plateKinds();
-  const children: Map<number, number>[] = [new Map()];
+  const empty: Stack = { node: 0, outer: new Map() };
   const paths = new Map<ReachableLoad | undefined, readonly number[]>();
-  let sides: number | undefined;
+  let size = 1;
+  let sides = 0;
   for (const way of ways) {
-    const stack = mirroredStack(way, kindOf);
-    if (stack === undefined || (sides !== undefined && sides !== stack.sides)) return undefined;
-    sides = stack.sides;
-    let at = 0;
-    const path = [at];
-    for (const kind of stack.kinds) {
-      const known = children[at]?.get(kind);
-      const node = known ?? children.push(new Map()) - 1;
-      if (known === undefined) children[at]?.set(kind, node);
-      path.push(node);
-      at = node;
+    const mirrored = mirroredStack(way, kindOf);
+    if (mirrored === undefined) return undefined;
+    sides = mirrored.sides;
+    const path = [empty.node];
+    let at = empty;
+    for (const kind of mirrored.kinds) {
+      const next = at.outer.get(kind) ?? { node: size++, outer: new Map() };
+      at.outer.set(kind, next);
+      path.push(next.node);
+      at = next;
     }
     paths.set(way, path);
   }
-  return { size: children.length, pathOf: (way) => paths.get(way) ?? [], sides: sides ?? 0 };
+  return { size, pathOf: (way) => paths.get(way) ?? [], sides };
 }
 
 function mirroredStack({ loading }: ReachableLoad, kindOf: (plate: Plate) => number) {

@@ -28,6 +28,15 @@ describe('capacityKept', () => {
     expect(capacityKept([set(5, 0.5, 600)], tired).likely).toBeCloseTo(1 - cost / left, 3);
   });
 
+  it('compares with resting for as long as the sets and their rests take', () => {
+    // repetitions that cost nothing: the fast 0.2 falls with 0.01365 a second, for 60 s of rest
+    // here and for those and 30 s of ten repetitions there
+    const curve = { kappa: 1e12, alpha: 0.5, kappaLogSd: 0, sources: [] };
+    const tired = { ...fresh, curve, start: { lift: { fast: 0.2, slow: 0 } } };
+    const left = (seconds: number) => 1 - 0.2 * Math.exp(-0.013_65 * seconds);
+    expect(capacityKept([set(10, 0.64, 60)], tired).likely).toBeCloseTo(left(60) / left(90), 9);
+  });
+
   it('orders published warm-ups as they were seen to act', () => {
     // Six reps at 40 % and six at 80 % of a load of 80 % of the one-rep max (Ribeiro 2020, 2021)
     // helped the first set; two sets of 15 before five sets at the 10-rep load (Borges) came with

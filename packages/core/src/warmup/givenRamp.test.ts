@@ -109,6 +109,8 @@ describe('givenRamp', () => {
     expect(costly.steps[0]?.reps).toBe(8);
     expect(codes(costly)).toEqual(['warmup.no-injury-data', 'warmup.capacity-not-kept']);
     expect(codes(ramp([step(20, 5, 60)]))).toEqual(['warmup.no-injury-data']);
+    const leastCapacity = costly.capacityKept.likely;
+    expect(codes(ramp([step(90, 8, 0)], { leastCapacity }))).toEqual(['warmup.no-injury-data']);
   });
 
   it('has nothing to ramp without a step', () => {
@@ -128,14 +130,14 @@ describe('givenRamp', () => {
   });
 
   it('refuses steps that are no warm-up', () => {
-    for (const wrong of [
-      step(100, 1),
-      step(20, 0),
-      step(20, 51),
-      step(20, 5, -1),
-      step(20, 5, 1801),
-    ]) {
-      expect(() => givenRamp(question, [wrong])).toThrow(/givenRamp/);
+    for (const [wrong, name] of [
+      [step(100, 1), 'load'],
+      [step(20, 0), 'reps'],
+      [step(20, 51), 'reps'],
+      [step(20, 5, -1), 'restSeconds'],
+      [step(20, 5, 1801), 'restSeconds'],
+    ] as const) {
+      expect(() => givenRamp(question, [wrong])).toThrow(new RegExp(`^givenRamp: ${name} `));
     }
     expect(ramp([step(20, 50, 1800)]).reps).toBe(50);
     expect(ramp([step(20, 1, 0)]).reps).toBe(1);

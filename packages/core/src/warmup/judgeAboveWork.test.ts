@@ -35,7 +35,7 @@ describe('judgeAboveWork', () => {
 
   it('refuses a share that is none', () => {
     for (const shareAbove of [-0.1, 2.1, Number.NaN]) {
-      expect(() => unmet({ shareAbove })).toThrow(/judgeAboveWork/);
+      expect(() => unmet({ shareAbove })).toThrow(/^judgeAboveWork: shareAbove /);
     }
   });
 });

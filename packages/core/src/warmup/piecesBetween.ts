@@ -71,7 +71,7 @@ function countsOf(weights: readonly LoadValue[], kinds: Map<number, number>): re
 
 /** A pin moves alone; weights go back with their add-ons when others are picked up. */
 function looseBetween(from: Loose, to: Loose, kinds: number): number {
-  const sameHeld = from.held === to.held && from.sides === to.sides;
+  const sameHeld = from.held === to.held;
   let differing = 0;
   let all = 0;
   for (let kind = 0; kind < kinds; kind += 1) {

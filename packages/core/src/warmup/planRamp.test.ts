@@ -89,6 +89,7 @@ describe('planRamp to an ordinary work load', () => {
     const seconds = steps.reduce((sum, step) => sum + step.seconds + step.restSeconds, 0);
     expect(minutes).toBe(seconds / 60);
     expect(steps.at(-1)?.restSeconds).toBeGreaterThanOrEqual(120);
+    expect(steps.slice(0, -1).every(({ restSeconds }) => restSeconds <= 60)).toBe(true);
   });
 
   it('promises nothing about injuries', () => {
@@ -241,17 +242,31 @@ describe('planRamp above the work load', () => {
   });
 
   it('plans one repetition just above it when every condition holds', () => {
-    const { aboveWork, changeToWork, work } = ramp({
-      ...lift,
-      aboveWork: { loadCanBeStopped: true },
-    });
+    const plan = ramp({ ...lift, aboveWork: { loadCanBeStopped: true } });
+    const { aboveWork, changeToWork, work } = plan;
     if (aboveWork.kind !== 'included') throw new Error(aboveWork.kind);
+    expect(loads(plan).every((load) => load < 100)).toBe(true);
+    const changes = [...plan.steps, aboveWork.step].map(({ change }) => change);
+    expect(plan.piecesHandled).toBe(
+      [...changes, changeToWork, plan.stripDown].reduce((sum, { pieces }) => sum + pieces, 0),
+    );
     expect(aboveWork.step.reps).toBe(1);
     expect(aboveWork.step.load.load).toBeGreaterThan(kg(100));
     expect(aboveWork.step.load.load).toBeLessThanOrEqual(kg(105));
     expect(aboveWork.step.restSeconds).toBeGreaterThanOrEqual(300);
     expect(changeToWork.pieces).toBeGreaterThan(0);
     expect(work.load).toBe(kg(100));
+    const sources = (asked: RampPlan) => asked.sources.map(({ id }) => id);
+    const shape = sources(ramp(lift));
+    expect(shape.at(-1)).toBe('windlass-ramp-shape');
+    expect(sources(plan)).toEqual([...shape, 'dobbs-2019', 'seitz-2016']);
+  });
+
+  it('aims at 3 % above it', () => {
+    const use = { plates: plates([20, 10, 5, 2.5, 1.25, 0.5]) };
+    const asked = { aboveWork: { loadCanBeStopped: true }, percentOffPerPiece: 0 };
+    const { aboveWork } = ramp({ ...lift, ...asked, use });
+    expect(aboveWork.kind === 'included' && toKg(aboveWork.step.load.load)).toBe(103);
   });
 
   it('leaves it out, and says why, for each condition', () => {
@@ -275,6 +290,17 @@ describe('planRamp with its settings', () => {
       (percentOffPerPiece) => ramp({ ...lift, percentOffPerPiece }).piecesHandled,
     );
     expect(falls(pieces)).toBe(true);
+  });
+
+  it('rests as long as the next change of load takes', () => {
+    const { steps, changeToWork } = ramp({ ...lift, secondsPerPiece: 30 });
+    const next = [...steps.slice(1).map(({ change }) => change), changeToWork];
+    const usual = { circulation: 30, rehearsal: 45, primer: 60 };
+    expect(steps.slice(0, -1).map(({ restSeconds }) => restSeconds)).toEqual(
+      steps
+        .slice(0, -1)
+        .map(({ purpose }, at) => Math.max(usual[purpose], 30 * (next[at]?.pieces ?? 0))),
+    );
   });
 
   it('does more repetitions when they may cost more', () => {

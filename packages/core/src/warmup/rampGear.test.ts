@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { PlateStock } from '../equipment/index.ts';
 import { kg, toKg } from '../load/index.ts';
-import { rampGear } from './rampGear.ts';
+import type { RampQuestion } from './Ramp.ts';
+import { type RampGear, rampGear } from './rampGear.ts';
 
 const bar = {
   kind: 'barbell',
@@ -9,19 +11,26 @@ const bar = {
   bar: { value: 20, unit: 'kg' },
 } as const;
 
-function heaviestStep(work: number, ...plates: readonly number[]): number {
-  const use = {
-    plates: plates.map((value) => ({ weight: { value, unit: 'kg' as const }, pieces: 4 })),
-  };
+const plates = (...weights: readonly number[]): readonly PlateStock[] =>
+  weights.map((value) => ({ weight: { value, unit: 'kg' }, pieces: 4 }));
+
+function gearFor(work: number, stock: readonly PlateStock[], rest: Partial<RampQuestion> = {}) {
   const gear = rampGear({
     equipment: bar,
-    use,
+    use: { plates: stock },
     work: kg(work),
     workShare: 0.8,
     experience: 'trained',
+    ...rest,
   });
   if (gear.kind !== 'gear') throw new Error(gear.reason);
-  return Math.max(...gear.lighter.map(({ load }) => toKg(load)));
+  return gear;
+}
+
+const codes = ({ notes }: RampGear) => notes.map(({ code }) => code);
+
+function heaviestStep(work: number, ...weights: readonly number[]): number {
+  return Math.max(...gearFor(work, plates(...weights)).lighter.map(({ load }) => toKg(load)));
 }
 
 describe('rampGear', () => {
@@ -33,5 +42,46 @@ describe('rampGear', () => {
   it('takes such a step where there is no other', () => {
     // 20 kg is 95.2 % of 21 kg
     expect(heaviestStep(21, 0.5)).toBe(20);
+  });
+
+  it('has every loading of the work load, the one of fewest pieces first', () => {
+    const { workWays } = gearFor(60, plates(20, 10));
+    // 20 on each end, or 10 + 10
+    expect(workWays.map(({ loading }) => loading.pieces)).toEqual([2, 4]);
+  });
+
+  describe('where every step has to stand on full-size plates', () => {
+    const from = (work: number, ...stock: readonly PlateStock[]) => {
+      const gear = gearFor(work, stock, { fromFloor: true });
+      const inKg = gear.lighter.map(({ load }) => toKg(load));
+      return {
+        inKg,
+        pieces: gear.workWays.map(({ loading }) => loading.pieces),
+        codes: codes(gear),
+      };
+    };
+
+    it('takes only such loadings where the work and a step stand', () => {
+      // 40 is 10 + 10 alone, and 60 is 20 or 10 + 10
+      expect(from(100, ...plates(20, 10))).toMatchObject({ inKg: [60, 80], codes: [] });
+    });
+
+    it('raises the bar where nothing lighter stands', () => {
+      expect(from(60, ...plates(20, 10))).toEqual({
+        inKg: [20, 40],
+        pieces: [2, 4],
+        codes: ['warmup.raise-the-bar'],
+      });
+    });
+
+    it('raises the bar where the work load does not stand', () => {
+      // 15 + 15 is the only way to 80, though 60 stands on 20
+      const stock = [...plates(15), { ...plates(20)[0], pieces: 2 } as PlateStock];
+      expect(from(80, ...stock)).toEqual({
+        inKg: [20, 50, 60],
+        pieces: [4],
+        codes: ['warmup.raise-the-bar'],
+      });
+    });
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { WarmupState } from './capacityKept.ts';
+import { capacityKept, type WarmupState } from './capacityKept.ts';
 import { rampSets } from './rampSets.ts';
 
 const state = (kappa: number): WarmupState => ({
@@ -44,6 +44,13 @@ describe('rampSets', () => {
     const { sets, enough } = rampSets([plan(0.64, HALF_TIME)], [], state(40), 0.95);
     expect(enough).toBe(true);
     expect(sets).toMatchObject([{ reps: 4, restSeconds: HALF_TIME }]);
+  });
+
+  it('is content with exactly what has to be kept', () => {
+    const plans = [plan(0.64, HALF_TIME)];
+    const { likely } = capacityKept([{ ...plan(0.64, HALF_TIME), reps: 6 }], state(40));
+    expect(rampSets(plans, [], state(40), likely).sets[0]?.reps).toBe(6);
+    expect(rampSets(plans, [], state(40), likely + 1e-9).sets[0]?.reps).toBe(5);
   });
 
   it('counts what follows the steps', () => {

@@ -7,7 +7,7 @@ export interface Rung {
   readonly ways: readonly ReachableLoad[];
 }
 
-/** Loadings gathered by load, lightest first. */
+/** Loadings gathered by load, in their order. */
 export function rungsOf(ways: readonly ReachableLoad[]): readonly Rung[] {
   const byLoad = new Map<Load, ReachableLoad[]>();
   for (const way of ways) {
@@ -15,7 +15,5 @@ export function rungsOf(ways: readonly ReachableLoad[]): readonly Rung[] {
     if (known) known.push(way);
     else byLoad.set(way.load, [way]);
   }
-  return [...byLoad]
-    .map(([load, sameLoad]) => ({ load, ways: sameLoad }))
-    .sort((a, b) => a.load - b.load);
+  return [...byLoad].map(([load, sameLoad]) => ({ load, ways: sameLoad }));
 }
