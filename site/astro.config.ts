@@ -44,6 +44,7 @@ const whole = {
 const translated = (to: LanguageId) => ({
   base: `${base}${to}/`,
   outDir: translatedFolder(to),
+  cacheDir: `./node_modules/.astro/${to}`,
   vite: {
     build: { assetsInlineLimit: 0 },
     environments: { client },

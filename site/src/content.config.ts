@@ -2,9 +2,12 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 
+/** Guides stand in the folder of their language, English ones above the others. */
+const language = process.env.WINDLASS_LANGUAGE ?? '';
+
 export const collections = {
   guides: defineCollection({
-    loader: glob({ pattern: '*.mdx', base: './src/content/guides' }),
+    loader: glob({ pattern: '*.mdx', base: `./src/content/guides/${language}` }),
     schema: z.object({
       order: z.number(),
       title: z.string(),

@@ -12,7 +12,7 @@ export interface Message {
 
 /** Files without such texts: tests, code that is shown, readers of files, publications, pages for developers. */
 const UNREAD =
-  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|guides|developers|markdown)\/|[sS]ources\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|handOver|\/lib\//;
+  /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|developers|markdown)\/|[sS]ources\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|handOver|\/lib\//;
 
 /** Properties whose short values are words, not ids. */
 const WORDED = new Set(['label', 'help', 'name', 'title', 'legend', 'rowName', 'unit', 'question']);

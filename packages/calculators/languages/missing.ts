@@ -9,7 +9,7 @@ const translated = [
   'packages/calculators/src/**/*.{ts,tsx}',
   'site/offline/words.ts',
   'site/src/words.ts',
-  'site/src/{planner,floor,people,storage}/**/*.{ts,tsx}',
+  'site/src/{planner,floor,people,storage,guides}/**/*.{ts,tsx}',
 ];
 
 /** Every text that a translation is to have, with the files that it stands in. */

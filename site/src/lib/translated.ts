@@ -1,5 +1,5 @@
 /** The parts of the site that exist in every language; the rest is in English. */
-const sections = ['plan', 'tools', 'floor', 'people', '404.html'];
+const sections = ['plan', 'tools', 'floor', 'people', 'guides', '404.html'];
 
 /** Whether a page of the site is there in every language. */
 export function isTranslated(path: string): boolean {
