@@ -83,12 +83,44 @@ describe('groupSums', () => {
       { mass: 3, room: 4, groups: 1 },
     ];
     // 3 takes 4 of the 6, which leaves 2: not 5 for one of 2, but 1 + 1 for two of 1
-    expect(written(groupSums(kinds, 99, 6), kinds)).toContainEqual({
-      mass: 5,
-      groups: 3,
-      room: 6,
-      counts: [0, 2, 1],
-    });
+    expect(written(groupSums(kinds, 99, 6), kinds)).toEqual([
+      { mass: 0, groups: 0, room: 0, counts: [0, 0, 0] },
+      { mass: 1, groups: 1, room: 1, counts: [0, 1, 0] },
+      { mass: 2, groups: 1, room: 5, counts: [1, 0, 0] },
+      { mass: 3, groups: 1, room: 4, counts: [0, 0, 1] },
+      { mass: 4, groups: 2, room: 5, counts: [0, 1, 1] },
+      { mass: 5, groups: 3, room: 6, counts: [0, 2, 1] },
+    ]);
+  });
+
+  it('takes more of the heaviest kind where nothing else differs, in whatever order they come', () => {
+    const [two, three, four] = [2, 3, 4].map((size) => ({ mass: size, room: 1, groups: 2 }));
+    if (!two || !three || !four) throw new Error('no kinds');
+    // 6 is 4 + 2 or 3 + 3, the sixth sum after 0, 2, 3, 4 and 5
+    for (const [kinds, counts] of [
+      [
+        [two, three, four],
+        [1, 0, 1],
+      ],
+      [
+        [four, three, two],
+        [1, 0, 1],
+      ],
+      [
+        [three, four, two],
+        [0, 1, 1],
+      ],
+      [
+        [four, two, three],
+        [1, 1, 0],
+      ],
+    ] as const) {
+      expect(groupSums(kinds)?.countsAt(5)).toEqual(counts);
+    }
+  });
+
+  it('makes nothing of nothing', () => {
+    expect(written(groupSums([]), [])).toEqual([{ mass: 0, groups: 0, room: 0, counts: [] }]);
   });
 
   it('takes the thinner of two kinds that weigh the same', () => {
