@@ -87,16 +87,17 @@ describe('chooseExercises', () => {
     const sore = { ...client, health: { ...client.health, complaints, clinician } };
     const [one] = choose(['chest'], sore).chosen;
     expect(one).toMatchObject({ exercise: 'dumbbell-fly', variant: 'on-floor' });
-    const upper = (...complaints: readonly ComplaintId[]) => {
-      const health = {
-        ...sore.health,
-        complaints: complaints.map((kind) => ({ kind, redFlags: [] })),
-      };
-      return choose(['upper-chest'], { ...client, health }).chosen.map(({ exercise }) => exercise);
+    // where there is nothing but the floor, a push-up would need a stop for the shoulder and handles
+    // for the wrist: two set-ups at once are not planned
+    const floor = { ...gym, equipment: gym.equipment.filter(({ kind }) => kind === 'body') };
+    const onFloor = (...kinds: readonly ComplaintId[]) => {
+      const health = { ...sore.health, complaints: kinds.map((kind) => ({ kind, redFlags: [] })) };
+      return choose(['chest'], { ...client, health }, floor).chosen;
     };
-    expect(upper('shoulder-front-bottom-of-press')).toEqual(['feet-raised-push-up']);
-    // for the wrist it would need handles as well: two set-ups at once are not planned
-    expect(upper('shoulder-front-bottom-of-press', 'wrist')).not.toContain('feet-raised-push-up');
+    expect(onFloor('shoulder-front-bottom-of-press')).toMatchObject([
+      { exercise: 'push-up', variant: 'to-stop' },
+    ]);
+    expect(onFloor('shoulder-front-bottom-of-press', 'wrist')).toEqual([]);
     const [usual] = choose(['chest']).chosen;
     expect(usual).not.toHaveProperty('variant');
   });

@@ -82,7 +82,9 @@ describe('the next session', () => {
   });
 
   it('is none where nothing is done', () => {
-    expect(session(intentOf({ ...pulldown, equipment: 'nowhere' })).next).toBeUndefined();
+    const nothing = session(intentOf({ ...pulldown, equipment: 'nowhere' }));
+    expect(nothing.next).toBeUndefined();
+    expect(nothing.refused).toEqual([]);
   });
 
   it('has other words for a day before the likely one than for one before the earliest', () => {

@@ -1,79 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { kg, loadFromValue } from '../load/index.ts';
-import { planPair } from '../pairing/index.ts';
-import { enduranceCurves, kappaBand, priorFor, strengthFrom } from '../strength/index.ts';
-import { client, gym, intentOf, pulldown, pulldownSets } from './boathouse.testing.ts';
-import type { Client, ClientSet } from './Client.ts';
+import { pulldown } from './boathouse.testing.ts';
 import type { ChainIntent, JoinIntent, LiftIntent } from './Intent.ts';
 import type { PlanGym } from './PlanGym.ts';
-import { planSession } from './planSession.ts';
-
-const [known] = pulldownSets as readonly [ClientSet];
-const kilos = (value: number) => ({ value, unit: 'kg' }) as const;
-const setOf = (exercise: string, equipment: string, value: number): ClientSet => ({
-  ...known,
-  exercise,
-  equipment,
-  load: kilos(value),
-});
-const strong: Client = {
-  ...client,
-  sets: [
-    known,
-    setOf('straight-arm-cable-pulldown', 'light', 25),
-    setOf('dumbbell-bench-press', 'dumbbells', 20),
-  ],
-};
-/** The boathouse with a light pulley, and a pulldown that begins as heavy as asked. */
-const place = (first = 7.5): PlanGym => ({
-  ...gym,
-  equipment: [
-    ...gym.equipment.filter(({ id }) => id !== 'pulldown'),
-    {
-      kind: 'stack',
-      id: 'pulldown',
-      name: 'Pulldown',
-      first: kilos(first),
-      rest: [{ weight: kilos(2.5), pieces: 24 }],
-      pulleyRatio: 1,
-    },
-    {
-      kind: 'stack',
-      id: 'light',
-      name: 'Light pulley',
-      first: kilos(2.5),
-      rest: [{ weight: kilos(2.5), pieces: 20 }],
-      pulleyRatio: 1,
-    },
-  ],
-});
-const straightArm: LiftIntent = {
-  ...pulldown,
-  exercise: 'straight-arm-cable-pulldown',
-  equipment: 'light',
-};
-const press: LiftIntent = { ...pulldown, exercise: 'dumbbell-bench-press', equipment: 'dumbbells' };
-const pair = { kind: 'pair', transitionSeconds: 10 } as const;
-const turns = { kind: 'in-turn', transitionSeconds: 30 } as const;
-
-function plan(lifts: readonly LiftIntent[], who: Client = strong, where: PlanGym = place()) {
-  const session = planSession({ client: who, gym: where, intent: intentOf(...lifts) });
-  if (session.kind !== 'session') throw new Error(session.kind);
-  return session;
-}
-
-function planned(lifts: readonly LiftIntent[], who?: Client, where?: PlanGym) {
-  return plan(lifts, who, where).lifts.map((lift) => {
-    if (lift.kind !== 'planned') throw new Error(lift.kind);
-    return lift;
-  });
-}
-
-const joined = (join: JoinIntent, first: LiftIntent, second: LiftIntent, who?: Client) => {
-  const [a, b] = planned([{ ...first, join }, second], who);
-  if (!a?.join || !b?.join) throw new Error('not joined');
-  return { a, b };
-};
+import {
+  curl,
+  joined,
+  kilos,
+  pair,
+  place,
+  plan,
+  planned,
+  press,
+  setOf,
+  straightArm,
+  strong,
+  turns,
+} from './rounds.testing.ts';
 
 describe('the second lift of rounds', () => {
   const hold: ChainIntent = { stages: [{ kind: 'hold', at: 'middle', maxSeconds: 20 }] };
@@ -113,6 +55,26 @@ describe('the second lift of rounds', () => {
     expect(first?.join).toBeUndefined();
     expect(first?.refused).toMatchObject([{ what: 'join', code: 'session.join-too-tired' }]);
     expect(first?.refused[0]?.message).toMatch(/^After the first lift: Everything .* too heavy/);
+  });
+});
+
+describe('two lifts that were done before in the session', () => {
+  // a curl works muscles that help with a pulldown
+  // two minutes from one lift to the next, joined or not, and no warm-up sets between
+  const way = 120;
+  const bare = (lift: LiftIntent): LiftIntent => ({ ...lift, sets: 1, overrules: { warmUp: [] } });
+  const capacities = (...lifts: readonly LiftIntent[]) =>
+    planned(lifts).map(({ sets }) => sets[0]?.capacity.toFixed(9));
+
+  it.each([
+    ['a pair after its first lift', 'pair', [straightArm], straightArm, pulldown],
+    ['turns after the second one', 'in-turn', [pulldown], curl, pulldown],
+  ] as const)('begin as tired as one after the other: %s', (_, kind, before, first, second) => {
+    const lifts = [...before, first, second].map(bare);
+    const join = { kind, transitionSeconds: way } as const;
+    const inRounds = lifts.map((lift, at) => (at === before.length ? { ...lift, join } : lift));
+    expect(capacities(...inRounds)).toEqual(capacities(...lifts));
+    expect(planned(inRounds)[before.length]?.join).toBeDefined();
   });
 });
 
@@ -257,12 +219,7 @@ describe('lowerings that a person may do', () => {
 
 describe('a join that is refused', () => {
   const four: ChainIntent = { stages: [{ kind: 'lower', secondsEach: 6, maxLowerings: 4 }] };
-  const curl: LiftIntent = { ...pulldown, exercise: 'dumbbell-curl', equipment: 'dumbbells' };
-  const who = {
-    ...strong,
-    alone: false,
-    sets: [...strong.sets, setOf('dumbbell-curl', 'dumbbells', 10)],
-  };
+  const who = { ...strong, alone: false };
 
   it.each([
     ['turns for one muscle', turns, straightArm, pulldown],
@@ -294,113 +251,5 @@ describe('a join that is refused', () => {
     expect(codes({ ...pair, transitionSeconds: 601 }, straightArm, pulldown)).toEqual([
       'session.join-transition',
     ]);
-  });
-});
-
-describe('a pair', () => {
-  it('does to its second lift what the pairing of the two says', () => {
-    const bloodPressure = { status: 'treated', doctorAgrees: true } as const;
-    const treated = { ...strong, health: { ...strong.health, bloodPressure } };
-    for (const [who, repsLeft] of [
-      [strong, 0],
-      [treated, 2],
-    ] as const) {
-      const { a, b } = joined(pair, straightArm, pulldown, who);
-      const [alone] = planned([pulldown], who);
-      const pace = (exercise: string) => {
-        const sets = who.sets.filter((set) => set.exercise === exercise);
-        const belief = strengthFrom({
-          sets: sets.map(({ load, reps, end }) => ({
-            load: loadFromValue(load),
-            reps,
-            end,
-            day: 0,
-            secondsPerRep: 6,
-          })),
-          prior: priorFor(
-            enduranceCurves[
-              a.lift.exercise.id === exercise
-                ? a.lift.exercise.endurance
-                : b.lift.exercise.endurance
-            ],
-          ),
-          today: 7,
-        });
-        if (belief.kind !== 'posterior') throw new Error(belief.kind);
-        return { kappa: kappaBand(belief).likely, alpha: belief.alpha };
-      };
-      const told = planPair({
-        target: ['lats', 'teres-major'],
-        isolation: {
-          exercise: a.lift.exercise,
-          reps: a.sets[0]?.reps.likely ?? 0,
-          repsLeft,
-          secondsPerRep: 6,
-          curve: pace('straight-arm-cable-pulldown'),
-        },
-        compound: {
-          exercise: b.lift.exercise,
-          usual: {
-            load: alone?.work.choice.load ?? kg(0),
-            reps: alone?.work.reps.likely ?? 0,
-          },
-          secondsPerRep: 6,
-          curve: pace('cable-pulldown'),
-        },
-        transitionSeconds: 10,
-      });
-      if (told.kind !== 'allowed') throw new Error(told.kind);
-      const { usual, ...effect } = b.join?.effect ?? {};
-      expect(usual?.choice.load).toBe(alone?.work.choice.load);
-      const { loadShare, recovered, sharePerRep, cautions } = told;
-      expect(effect).toEqual({ loadShare, recovered, sharePerRep, cautions });
-    }
-  });
-
-  it('lets neither lift rest while the other works', () => {
-    // nobody waits, so the isolation lift is at least as tired as straight after its first set
-    const lift = { ...straightArm, restSeconds: 0 };
-    const { a } = joined({ ...pair, transitionSeconds: 0 }, lift, {
-      ...pulldown,
-      sets: 1,
-      restSeconds: 0,
-    });
-    const [alone] = planned([lift]);
-    expect(a.sets[1]?.capacity).toBeLessThan(alone?.sets[1]?.capacity ?? 0);
-  });
-});
-
-describe('a pair at the ends of what there is', () => {
-  const crawl = { ...pulldown.tempo, lowerSeconds: 50, liftSeconds: 50 };
-  const dash = { ...pulldown.tempo, lowerSeconds: 0, liftSeconds: 0.2 };
-
-  it.each([
-    [
-      'a hundred repetitions and more before',
-      { ...straightArm, overrules: { load: kilos(2.5) } },
-      pulldown,
-    ],
-    [
-      'a hundred repetitions and more after',
-      straightArm,
-      { ...pulldown, overrules: { load: kilos(7.5) } },
-    ],
-    [
-      'minutes a repetition',
-      { ...straightArm, tempo: crawl, window: { minReps: 1, maxReps: 4 } },
-      pulldown,
-    ],
-    [
-      'a blink a repetition',
-      { ...straightArm, tempo: dash, window: { minReps: 20, maxReps: 60 } },
-      pulldown,
-    ],
-  ])('has its effect: %s', (_, first, second) => {
-    const { b } = joined(pair, first, second);
-    const { low, likely, high } = b.join?.effect?.loadShare ?? { low: 0, likely: 0, high: 0 };
-    expect(low).toBeGreaterThan(0);
-    expect(likely).toBeGreaterThanOrEqual(low);
-    expect(high).toBeGreaterThanOrEqual(likely);
-    expect(high).toBeLessThanOrEqual(1);
   });
 });

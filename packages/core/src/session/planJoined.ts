@@ -20,6 +20,12 @@ import { together } from './together.ts';
 
 const LONGEST_TRANSITION = 600;
 
+/** Fatigue of a lift in rounds. */
+interface RoundFatigue extends LiftFatigue {
+  /** What its sets in these rounds alone have taken: the other lift knows of those before. */
+  readonly taken: CapacityState;
+}
+
 /**
  * Two lifts in rounds. The first one's set tires the second one, whose load follows: it is the one
  * with the best chance from what its muscles have left after the first set of the first lift and
@@ -54,9 +60,9 @@ export function planJoined(
     return apart([{ what: 'join', code: 'session.join-no-load', message }]);
   }
   const opening = doSet(a, first.start, first.lift.intent.sets === 1);
-  const over = rested({ ...first.start, own: opening.own }, how.transitionSeconds);
-  const waited = rested(second.start, meanwhile(how, a, opening) + how.transitionSeconds);
-  const b = loadedLift(knownSecond, stateOf(beside(waited, over)));
+  const over = rested(worked(begun(first.start), opening), how.transitionSeconds);
+  const wait = meanwhile(how, a, opening) + how.transitionSeconds;
+  const b = loadedLift(knownSecond, stateOf(beside(rested(begun(second.start), wait), over)));
   const effect =
     how.kind === 'pair'
       ? pairEffect(a, opening.set, { known: knownSecond, usual: usual.work }, how)
@@ -81,7 +87,7 @@ function inRounds(
   effect: PairEffect | undefined,
 ): PlannedLiftAndState {
   const [first, second] = [a.known.question, b.known.question];
-  let state = { a: first.start, b: second.start };
+  let state = { a: begun(first.start), b: begun(second.start) };
   const sets: { a: SetDone[]; b: SetDone[] } = { a: [], b: [] };
   const waits: number[] = [];
   const rest = (seconds: number) => {
@@ -113,13 +119,13 @@ function inRounds(
     if (hasA) {
       const done = setOfA(round, 0);
       sets.a.push(done);
-      state = { a: { ...state.a, own: done.own }, b: rested(state.b, meanwhile(how, a, done)) };
+      state = { a: worked(state.a, done), b: rested(state.b, meanwhile(how, a, done)) };
     }
     if (hasA && hasB) rest(how.transitionSeconds);
     if (hasB) {
       const done = doSet(b, beside(state.b, state.a), round + 1 === second.lift.intent.sets);
       sets.b.push(done);
-      state = { a: rested(state.a, meanwhile(how, b, done)), b: { ...state.b, own: done.own } };
+      state = { a: rested(state.a, meanwhile(how, b, done)), b: worked(state.b, done) };
     }
   }
   const { kind, transitionSeconds } = how;
@@ -153,13 +159,26 @@ function meanwhile({ kind }: JoinIntent, lift: LoadedLift, done: SetDone): numbe
   return kind === 'in-turn' ? secondsOf(lift, done) : 0;
 }
 
-function rested({ own, carried }: LiftFatigue, seconds: number): LiftFatigue {
-  return { own: restCapacity(own, seconds), carried: restCapacity(carried, seconds) };
+function begun(start: LiftFatigue): RoundFatigue {
+  return { ...start, taken: {} };
 }
 
-/** With what the other lift of the rounds has taken, as far as it shows in this one. */
-function beside({ own, carried }: LiftFatigue, other: LiftFatigue): LiftFatigue {
-  return { own, carried: together(carried, carriedOver(other.own)) };
+function rested({ own, carried, taken }: RoundFatigue, seconds: number): RoundFatigue {
+  const after = (state: CapacityState) => restCapacity(state, seconds);
+  return { own: after(own), carried: after(carried), taken: after(taken) };
+}
+
+function worked(before: RoundFatigue, { own }: SetDone): RoundFatigue {
+  const added = Object.entries(own).map(([muscle, { fast, slow }]) => {
+    const was = before.own[muscle] ?? { fast: 0, slow: 0 };
+    return [muscle, { fast: fast - was.fast, slow: slow - was.slow }] as const;
+  });
+  return { ...before, own, taken: together(before.taken, Object.fromEntries(added)) };
+}
+
+/** With what the rounds have taken by the other lift, as far as it shows in this one. */
+function beside({ own, carried }: RoundFatigue, other: RoundFatigue): LiftFatigue {
+  return { own, carried: together(carried, carriedOver(other.taken)) };
 }
 
 /** What the first lift's chain leaves of the lowerings that this person may do. */

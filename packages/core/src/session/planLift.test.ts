@@ -12,6 +12,22 @@ function planned(...lifts: readonly LiftIntent[]) {
   });
 }
 
+describe('a planned lift', () => {
+  it('has its neighbours, and for what it was chosen', () => {
+    const [lift] = planned(pulldown);
+    expect(lift?.lighter?.choice.load).toBeLessThan(lift?.work.choice.load ?? 0);
+    expect(lift?.heavier?.choice.load).toBeGreaterThan(lift?.work.choice.load ?? 0);
+    expect(lift).not.toHaveProperty('chosenFor');
+    const { window, tempo, sets, restSeconds } = pulldown;
+    const muscles = { muscles: ['lats'] as const, window, tempo, sets, restSeconds };
+    const stations = [{ station: 'high-pulley', equipment: 'pulldown' }] as const;
+    const intent = { ...intentOf(), muscles };
+    const plan = planSession({ client, gym: { ...gym, stations }, intent });
+    const [chosen] = plan.kind === 'session' ? plan.lifts : [];
+    expect(chosen).toMatchObject({ kind: 'planned', chosenFor: { muscles: ['lats'] } });
+  });
+});
+
 describe('straight sets', () => {
   it('begin as tired as the lifts before leave the muscles', () => {
     const [first, second] = planned(pulldown, pulldown);
