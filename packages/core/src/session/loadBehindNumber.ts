@@ -9,8 +9,8 @@ import type { Load } from '../load/index.ts';
  * since a log may mix machines; here the set names its machine, so a number from before an add-on
  * went missing is read off the line through those that it can show.
  *
- * A bar's total stays what it is, one hand counts twice, a stack number is divided by its pulley
- * ratio, added weight comes on top of the moved part of the body.
+ * A bar's total and the weight in one hand stay what they are, a stack number is divided by its
+ * pulley ratio, added weight comes on top of the moved part of the body.
  */
 export function loadBehindNumber(list: LoadList, shown: Load): Load {
   const [first] = list.loads;
