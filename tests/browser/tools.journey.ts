@@ -1,4 +1,6 @@
 import { readFileSync } from 'node:fs';
+import { calculators } from '@windlass/calculators';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { siteInBrowser } from './siteInBrowser.ts';
 import { violations } from './violations.ts';
@@ -95,6 +97,20 @@ describe('a tool', () => {
     expect(main).toContain('10.02.2026;Chin-up;much;9');
     expect(await violations(page)).toEqual([]);
     await page.close();
+  });
+
+  it.each(['', '/de'])('says under %s/tools/ with scripts what it says without', async (base) => {
+    const context = await here.browser.newContext();
+    const bare = await here.browser.newContext({ javaScriptEnabled: false });
+    const [page, still] = await Promise.all([context.newPage(), bare.newPage()]);
+    const answerOf = (on: Page) => on.getByRole('status').first().textContent();
+    for (const { id } of calculators) {
+      await still.goto(`${here.origin}${base}/tools/${id}/`);
+      await page.goto(`${here.origin}${base}/tools/${id}/`, { waitUntil: 'networkidle' });
+      expect(await answerOf(page), id).toBe(await answerOf(still));
+    }
+    await context.close();
+    await bare.close();
   });
 
   it('has its default answer without scripts', async () => {

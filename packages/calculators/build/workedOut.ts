@@ -1,6 +1,7 @@
 import { pathToFileURL } from 'node:url';
 import { exercises, muscles } from '@windlass/core/anatomy';
 import type { Plugin } from 'esbuild';
+import { WORDED } from '../languages/messagesIn.ts';
 import type { Catalogue } from '../languages/translate.ts';
 import { getter, LATER, type LaterTexts, numberOf } from './laterTexts.ts';
 import { columnsOf, packTable, unpackSource } from './packTable.ts';
@@ -59,16 +60,22 @@ export function unreadColumns(code: string): ReadonlySet<string> {
 }
 
 /** The source of a value; what a set-up changes is said later, where there is a place for that. */
-function source(value: unknown, catalogue?: Catalogue, texts?: LaterTexts): string {
+function source(value: unknown, catalogue?: Catalogue, texts?: LaterTexts, of = ''): string {
   if (Array.isArray(value)) {
-    return `[${value.map((one) => source(one, catalogue, texts)).join(',')}]`;
+    return `[${value.map((one) => source(one, catalogue, texts, of)).join(',')}]`;
   }
-  if (typeof value === 'string') return JSON.stringify(catalogue?.get(value) ?? value);
+  if (typeof value === 'string') return JSON.stringify(said(value, of, catalogue));
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const parts = Object.entries(value).map(([name, part]) =>
     texts && name === 'effect'
-      ? getter(name, numberOf(catalogue?.get(part) ?? part, texts))
-      : `${JSON.stringify(name)}:${source(part, catalogue, texts)}`,
+      ? getter(name, numberOf(said(part, name, catalogue), texts))
+      : `${JSON.stringify(name)}:${source(part, catalogue, texts, name)}`,
   );
   return `{${parts.join(',')}}`;
+}
+
+/** A text in the language of a catalogue. A small word by itself is an id, which code compares. */
+function said(text: string, property: string, catalogue: Catalogue | undefined): string {
+  const isId = /^[a-z\d-]+$/.test(text) && !WORDED.has(property);
+  return (isId ? undefined : catalogue?.get(text)) ?? text;
 }

@@ -18,6 +18,7 @@ export { liveStanding } from './liveStanding.ts';
 export { type LoweringControl, loweringControl } from './loweringControl.ts';
 export { nearestChain } from './nearestChain.ts';
 export { type ChainPlan, planChain } from './planChain.ts';
+export { positionWords } from './positionWords.ts';
 export { redoLiveSet } from './redoLiveSet.ts';
 export { resumeLiveSet } from './resumeLiveSet.ts';
 export type {

@@ -1,6 +1,8 @@
+import { inSentence } from '../basis/index.ts';
 import type { ChainRefusal } from './ChainRefusal.ts';
 import { chainParameters } from './chainParameters.ts';
 import { giessing } from './chainSources.ts';
+import { positionWords } from './positionWords.ts';
 import { refuse } from './refuse.ts';
 import type { ChainSetting, HoldStage, LowerStage, Stage } from './Stage.ts';
 import { stageAmounts } from './stageAmounts.ts';
@@ -29,12 +31,12 @@ function underTheLoad({ exercise, partner, stops }: ChainSetting): readonly Chai
   if (atFailureAlone === 'leave' || partner) return [];
   if (atFailureAlone === 'needs-stops') {
     if (stops) return [];
-    const why = `When the ${lower(name)} fails alone, the load stays on the lifter unless stops catch it. A stranger nearby is not a partner.`;
+    const why = `When the ${inSentence(name)} fails alone, the load stays on the lifter unless stops catch it. A stranger nearby is not a partner.`;
     const instead =
       'Set stops or pins just below the lowest point and test them with the empty bar; or use dumbbells, a machine, a guided bar with stops or body weight, which can be left at any point. As it is, stop with one or two repetitions left.';
     return [refuse('alone-under-load', null, why, instead)];
   }
-  const why = `When the ${lower(name)} fails, only a partner can take the load. A stranger nearby is not one.`;
+  const why = `When the ${inSentence(name)} fails, only a partner can take the load. A stranger nearby is not one.`;
   const instead =
     'Use an exercise that can be left at any point, or stop with one or two repetitions left.';
   return [refuse('alone-without-partner', null, why, instead)];
@@ -58,7 +60,7 @@ function wayBack(
   const atTheBottom = before?.kind === 'hold' && before.at === 'stretched';
   if (exercise.wayBack !== 'partner-only' || partner) return [];
   if (maxLowerings <= 1 && !atTheBottom) return [];
-  const why = `Only the tired muscles or a partner could bring the load of the ${lower(exercise.name)} back to the top.`;
+  const why = `Only the tired muscles or a partner could bring the load of the ${inSentence(exercise.name)} back to the top.`;
   const instead = atTheBottom
     ? 'Hold higher up, or leave the lowering out.'
     : 'Lower once, from where the set has come to.';
@@ -73,19 +75,18 @@ function hold(
 ): readonly ChainRefusal[] {
   const position = exercise.holds.find((candidate) => candidate.at === at);
   if (!position) {
-    const named = exercise.holds.map((candidate) => candidate.at).join(' or ');
-    const why = `The ${lower(exercise.name)} has no ${at} position in which the load can be held and left.`;
-    const instead = named ? `Hold in the ${named} position.` : 'Leave the hold out.';
+    const others = exercise.holds.map((candidate) => positionWords[candidate.at]);
+    const why = `The load of the ${inSentence(exercise.name)} cannot be held and left ${positionWords[at]}.`;
+    const instead =
+      others.length > 0
+        ? `Hold ${others.reduce((before, other) => `${before} or ${other}`)}.`
+        : 'Leave the hold out.';
     return [refuse('hold-not-here', stage, why, instead)];
   }
   const easy = position.momentArm < chainParameters.isometric.likely / exercise.eccentricFactor;
   if (next?.kind !== 'lower' || !easy || maxSeconds <= stageAmounts.easyHoldSeconds) return [];
   const percent = Math.round(position.momentArm * 100);
-  const why = `In the ${at} position the load turns with ${percent} % of its full effect: holding it until it slips would leave nothing for lowering.`;
+  const why = `The load turns with ${percent} % of its full effect ${positionWords[at]}: holding it until it slips would leave nothing for lowering.`;
   const instead = `Hold where the load is hardest, or for ${stageAmounts.easyHoldSeconds} seconds at most.`;
   return [refuse('hold-too-easy', stage, why, instead)];
-}
-
-function lower(name: string): string {
-  return name.charAt(0).toLowerCase() + name.slice(1);
 }

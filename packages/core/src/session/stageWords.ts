@@ -1,10 +1,4 @@
-import type { HoldStage, Stage } from '../extension/index.ts';
-
-const places: Readonly<Record<HoldStage['at'], string>> = {
-  stretched: 'in the stretched position',
-  middle: 'in the middle position',
-  contracted: 'in the contracted position',
-};
+import { positionWords, type Stage } from '../extension/index.ts';
 
 /** A stage of a chain as it is to be done. */
 export function stageWords(stage: Stage): string {
@@ -12,7 +6,7 @@ export function stageWords(stage: Stage): string {
     case 'lift':
       return 'lift until a rep cannot be finished';
     case 'hold':
-      return `hold ${places[stage.at]}, ${stage.maxSeconds} s at most`;
+      return `hold ${positionWords[stage.at]}, ${stage.maxSeconds} s at most`;
     case 'lower':
       return stage.maxLowerings === 1
         ? `lower once, over ${stage.secondsEach} s`
