@@ -13,7 +13,7 @@ interface Survivor {
 
 /** One file a folder of core. */
 const folder = new URL('survivors/', import.meta.url);
-const explained: readonly Survivor[] = readdirSync(folder).flatMap((name) =>
+export const explained: readonly Survivor[] = readdirSync(folder).flatMap((name) =>
   JSON.parse(readFileSync(new URL(name, folder), 'utf8')),
 );
 

@@ -1,4 +1,5 @@
 export type { Band } from './Band.ts';
+export { inDecimals } from './inDecimals.ts';
 export { inSentence } from './inSentence.ts';
 export { language } from './language.ts';
 export { normalBelow } from './normalBelow.ts';

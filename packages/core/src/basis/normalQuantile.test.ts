@@ -1,9 +1,14 @@
 import { expect, it } from 'vitest';
 import { normalQuantile } from './normalQuantile.ts';
 
-it('agrees with the printed table of the normal distribution', () => {
-  // Abramowitz & Stegun, table 26.5
-  expect(normalQuantile(0.5)).toBeCloseTo(0, 6);
-  expect(normalQuantile(0.9)).toBeCloseTo(1.28155, 5);
-  expect(normalQuantile(0.025)).toBeCloseTo(-1.95996, 5);
+it.each([
+  // Standard normal table.
+  [0.5, 0],
+  [0.9, 1.281_551_565_5],
+  [0.975, 1.959_963_984_5],
+  [0.995, 2.575_829_303_5],
+  [0.001, -3.090_232_306_2],
+  [0.01, -2.326_347_874],
+])('the normal deviate of %d', (share, deviate) => {
+  expect(normalQuantile(share)).toBeCloseTo(deviate, 7);
 });

@@ -1,10 +1,9 @@
-import type { Band } from '../basis/index.ts';
+import { type Band, normalQuantile } from '../basis/index.ts';
 import { jointFatigueRates, REST_RECOVERY_PER_SECOND } from '../capacity/index.ts';
 import { generalCurve, tempoLaw } from '../strength/index.ts';
 import type { ChainDraw } from './ChainDraw.ts';
 import type { ChainForecastInput } from './ChainForecast.ts';
 import { chainParameters } from './chainParameters.ts';
-import { normalQuantile } from './normalQuantile.ts';
 
 export const DRAW_DIMENSIONS = 9;
 

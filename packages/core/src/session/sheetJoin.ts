@@ -19,9 +19,7 @@ function effectWords({ effect }: JoinedLift, unit: Unit, locale: string): readon
   if (!effect) return [];
   const { usual, loadShare, sharePerRep, cautions } = effect;
   const percent = (share: number, digits = 0) =>
-    new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: digits }).format(
-      share,
-    );
+    `${(100 * share).toLocaleString(locale, { maximumFractionDigits: digits })}\u00a0%`;
   const band = `${percent(loadShare.low)} to ${percent(loadShare.high)} in ${Math.round(10 * loadShare.level)} of 10`;
   return [
     `Without the isolation set: ${loadWords(usual.choice.shown, unit, locale)}. After it about ${percent(loadShare.likely)} of what is moved there (${band}).`,

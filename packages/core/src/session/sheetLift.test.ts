@@ -260,8 +260,8 @@ describe('a lift in rounds and past failure', () => {
       join: { kind: 'pair', place: 'second', transitionSeconds: 10, waits: [150], effect },
     });
     expect(made.join?.notes.map(plain)).toEqual([
-      'Without the isolation set: 50 kg. After it about 85% of what is moved there (70% to 95% in 8 of 10).',
-      'After the first try change the load by 2.3% for each rep more or fewer than wanted.',
+      'Without the isolation set: 50 kg. After it about 85 % of what is moved there (70 % to 95 % in 8 of 10).',
+      'After the first try change the load by 2.3 % for each rep more or fewer than wanted.',
       'Mixed. Try.',
     ]);
   });

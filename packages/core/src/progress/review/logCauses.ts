@@ -1,3 +1,4 @@
+import { inDecimals } from '../../basis/index.ts';
 import type { LiftSession } from '../LiftSession.ts';
 import { progressRules } from '../ProgressRules.ts';
 import { topSets } from '../topSets.ts';
@@ -43,8 +44,8 @@ export const logCauses: readonly LogCause[] = [
       if (before <= 0) return undefined;
       const percent = (100 * (last - before)) / before;
       return percent > progressRules.stepPercent.largest
-        ? shown(`The last step up was ${percent.toFixed(0)} %.`)
-        : ruledOut(`The last step up was ${percent.toFixed(0)} %, an ordinary one.`);
+        ? shown(`The last step up was ${inDecimals(percent, 0)} %.`)
+        : ruledOut(`The last step up was ${inDecimals(percent, 0)} %, an ordinary one.`);
     },
   },
   {
@@ -81,7 +82,7 @@ export const logCauses: readonly LogCause[] = [
       const { before, now } = beforeAndNow(sessions, ({ sets }) => sets.length);
       if (before === undefined || now === undefined) return undefined;
       return Math.abs(now - before) >= 1
-        ? shown(`Sets a session went from ${before.toFixed(1)} to ${now.toFixed(1)}.`)
+        ? shown(`Sets a session went from ${inDecimals(before, 1)} to ${inDecimals(now, 1)}.`)
         : ruledOut('The number of sets is as before.');
     },
   },

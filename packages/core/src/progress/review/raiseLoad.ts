@@ -1,3 +1,4 @@
+import { inDecimals } from '../../basis/index.ts';
 import { nextUp, type ReachableLoad, stepUp } from '../../equipment/index.ts';
 import { type Load, scaleLoad } from '../../load/index.ts';
 import type { LoadAdvice } from '../LoadAdvice.ts';
@@ -40,7 +41,7 @@ export function raiseLoad(context: AdviceContext): LoadAdvice {
     aim: Math.max(window.minReps, Math.min(window.maxReps, likely)),
     ...(chance ? { chance } : {}),
     ...(after.kind === 'next' ? { nextStep: stepTo(after.chosen, load.load) } : {}),
-    says: `The top of the window is reached: ${percent.toFixed(1)} % more, and begin again at about ${window.minReps}.`,
+    says: `The top of the window is reached: ${inDecimals(percent, 1)} % more, and begin again at about ${window.minReps}.`,
   };
 }
 
@@ -69,7 +70,7 @@ function tooFar(context: AdviceContext, from: Load): LoadAdvice {
     };
   }
   const before = repsBeforeStep(from, step.to.load, window.minReps, curve);
-  const percent = step.percent.toFixed(1);
+  const percent = inDecimals(step.percent, 1);
   return {
     ...sameLoad(
       context,
