@@ -56,6 +56,15 @@ describe('chooseRamp', () => {
     expect(cost).toBe(1200);
   });
 
+  it('takes one step for two targets where going over costs more', () => {
+    // 40 is 10 on each end, 60 is 20, the work load 20 + 10. One step of 60 is 150 and 0
+    // thousandths off and moves 2 + 2 + 4 pieces; with 40 before it, 100 and 0 and 2 + 4 + 2 + 4
+    const two = problem([plate(20, 2), plate(10, 2)], 80, [48, 60], { pieceCost: 5000 });
+    const { steps, cost } = chooseRamp(two);
+    expect(steps.map(({ load }) => toKg(load))).toEqual([60]);
+    expect(cost).toBe(150 ** 2 + 8 * 5000);
+  });
+
   it('tries the forty loads that are nearest to a target, however much pieces cost', () => {
     // the work load is 20 + 10 + 5 + 2.5 + 1 + 0.25 a side: on the way lie 20 and 60 kg, each for
     // nothing, and in steps of 0.5 kg the forty nearest to 40 lie within 10 kg of it

@@ -40,8 +40,7 @@ export function climb(
       return { ...rung, trails: enter(before, rung.ways, work, off, problem, change) };
     });
   }
-  const jumps = above === undefined ? problem : { ...problem, growthCost: 0 };
-  const best = enter(reached, workWays, work, 0, jumps, change)
+  const best = enter(reached, workWays, work, 0, problem, change)
     .flat()
     .map(({ chain, cost }) => ({ chain, cost: cost + pieceCost * stripPieces(chain.way) }))
     .reduce((a, b) => (b.cost < a.cost ? b : a));

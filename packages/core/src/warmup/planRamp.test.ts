@@ -262,6 +262,22 @@ describe('planRamp above the work load', () => {
     expect(sources(plan)).toEqual([...shape, 'dobbs-2019', 'seitz-2016']);
   });
 
+  it('takes the only load that there is above it', () => {
+    const bars = {
+      ...rack,
+      form: 'barbell',
+      weights: [10, 20, 30, 40, 42].map((value) => ({
+        weight: kilograms(value),
+        pieces: 1,
+      })),
+    } as const;
+    const { aboveWork } = ramp({
+      ...{ equipment: bars, work: kg(40), workShare: shareForReps(12) },
+      aboveWork: { loadCanBeStopped: true },
+    });
+    expect(aboveWork.kind === 'included' && toKg(aboveWork.step.load.load)).toBe(42);
+  });
+
   it('aims at 3 % above it', () => {
     const use = { plates: plates([20, 10, 5, 2.5, 1.25, 0.5]) };
     const asked = { aboveWork: { loadCanBeStopped: true }, percentOffPerPiece: 0 };

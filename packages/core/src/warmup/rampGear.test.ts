@@ -37,6 +37,8 @@ describe('rampGear', () => {
   it('leaves out steps that are all but the work load', () => {
     // 94 % of 82.5 kg is 77.55 kg: 80 kg is too near, 77.5 kg is not
     expect(heaviestStep(82.5, 20, 10, 5, 2.5, 1.25)).toBe(77.5);
+    // 94 % of 50 kg are 47 kg: 10 + 2.5 + 1 a side, 49 being 1 more
+    expect(heaviestStep(50, 10, 2.5, 1)).toBe(47);
   });
 
   it('takes such a step where there is no other', () => {
@@ -48,6 +50,19 @@ describe('rampGear', () => {
     const { workWays } = gearFor(60, plates(20, 10));
     // 20 on each end, or 10 + 10
     expect(workWays.map(({ loading }) => loading.pieces)).toEqual([2, 4]);
+  });
+
+  it('says that a work load between two others, or below the bar, cannot be made', () => {
+    for (const work of [61, 19.5, 10]) {
+      const question = { equipment: bar, use: { plates: plates(10) }, work: kg(work) };
+      const asked = { experience: 'trained', workShare: 0.8 } as const;
+      for (const more of [{}, { aboveWork: { loadCanBeStopped: true } }]) {
+        expect(rampGear({ ...question, ...asked, ...more })).toMatchObject({
+          kind: 'none',
+          reason: 'work-load-not-reachable',
+        });
+      }
+    }
   });
 
   describe('where every step has to stand on full-size plates', () => {

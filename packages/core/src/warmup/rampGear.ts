@@ -31,13 +31,11 @@ const RAISE_THE_BAR: EquipmentNote = {
 /** The loadings around a work load, or why there are none. */
 export function rampGear(question: RampQuestion): RampGear | RampImpossible | NoLoads {
   const { equipment, use = {}, work, fromFloor = false } = question;
-  const list = reachableLoads(equipment, use, { lightest: work, heaviest: work });
-  if (list.kind === 'none') {
-    return list.reason === 'nothing-in-range' ? NOT_REACHABLE : list;
-  }
   const heaviest = scaleLoad(work, 1 + rampRules.mostAboveWork);
   const ways = rampWays(equipment, use, question.aboveWork ? heaviest : work);
-  if (!isList(ways)) return ways;
+  if (!isList(ways)) return ways.reason === 'nothing-in-range' ? NOT_REACHABLE : ways;
+  const list = reachableLoads(equipment, use, { lightest: work, heaviest: work });
+  if (list.kind === 'none') return NOT_REACHABLE;
   const standing = fromFloor ? ways.filter(standsAtFullHeight) : ways;
   const canStand =
     standing.some(({ load }) => load === work) && standing.some(({ load }) => load < work);

@@ -4,6 +4,13 @@ import { rampWays } from './rampWays.ts';
 
 /** One post, on which every piece counts by itself. */
 function waysOn(...stock: readonly (readonly [kilograms: number, pieces: number])[]) {
+  return waysUpTo(1000, ...stock);
+}
+
+function waysUpTo(
+  heaviest: number,
+  ...stock: readonly (readonly [kilograms: number, pieces: number])[]
+) {
   return rampWays(
     {
       kind: 'one-post',
@@ -14,7 +21,7 @@ function waysOn(...stock: readonly (readonly [kilograms: number, pieces: number]
       plates: stock.map(([value, pieces]) => ({ weight: { value, unit: 'kg' }, pieces })),
     },
     {},
-    kg(1000),
+    kg(heaviest),
   );
 }
 
@@ -50,6 +57,8 @@ describe('rampWays', () => {
     expect(waysOn([15, 1], [10, 2], [5, 1], [1, 3], ...fine)).toHaveLength(5000);
     // five times as many fine ones: one way for each of 9 × 5 × 125 loads
     expect(waysOn([15, 1], [10, 2], [5, 1], [1, 4], ...fine)).toHaveLength(5625);
+    // and without the heaviest, 1 + 40 and what is fine
+    expect(waysUpTo(40.9, [15, 1], [10, 2], [5, 1], [1, 4], ...fine)).toHaveLength(5000);
   });
 
   it('has one way for each load where the ways cannot be listed', () => {

@@ -24,7 +24,6 @@ export function rampWays(
   for (let extraGroups = 3; extraGroups >= 0; extraGroups -= 1) {
     const answer = waysToLoad(equipment, use, { heaviest }, extraGroups);
     if (answer.kind === 'ways' && answer.ways.length <= MOST_RAMP_WAYS) return answer.ways;
-    if (answer.kind === 'none' && answer.reason !== 'too-many-loads') return answer;
   }
   const list = reachableLoads(equipment, use, { heaviest });
   return list.kind === 'none' ? list : list.loads;
