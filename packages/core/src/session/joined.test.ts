@@ -90,7 +90,7 @@ describe('a pair', () => {
     expect(text).toContain('rest 10 s, then a set of 2');
     expect(text).toContain('then the next round with 1');
     expect(text).toMatch(
-      /Without the isolation set: .* After it about \d+% of what is moved there/,
+      /Without the isolation set: .* After it about \d+ % of what is moved there/,
     );
     expect(text).toContain('no proven size or strength');
   });
