@@ -15,7 +15,16 @@ const UNREAD =
   /snippet|\.testing|\.test\.|\/(testing|oracle|schema|example|developers|markdown)\/|[sS]ources\.ts$|clinicianTerms|evidenceModel|validateExercises|ProgressRules|zoneNames|migrations|goToField|handOver|\/lib\//;
 
 /** Properties whose short values are words, not ids. */
-export const WORDED: ReadonlySet<string> = new Set(['label', 'help', 'name', 'title', 'legend', 'rowName', 'unit', 'question']);
+export const WORDED: ReadonlySet<string> = new Set([
+  'label',
+  'help',
+  'name',
+  'title',
+  'legend',
+  'rowName',
+  'unit',
+  'question',
+]);
 /** Properties that stay as they are: publications keep their own language, and ids are no words. */
 const KEPT = new Set(['citation', 'id', 'kind', 'doi', 'code', 'class', 'className']);
 
