@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { everyChoice } from './everyChoice.testing.ts';
 import { everyGroupSum } from './everyGroupSum.ts';
 
 /** Small numbers, so that limits are hit exactly. */
@@ -24,18 +25,7 @@ describe('everyGroupSum', () => {
   it('finds the choices within all four limits, and those only', () => {
     fc.assert(
       fc.property(kinds, range, (some, { leastMass, mostMass, mostRoom, mostGroups }) => {
-        let all = [{ mass: 0, groups: 0, room: 0, counts: [] as readonly number[] }];
-        for (const { mass, room, groups } of some) {
-          all = all.flatMap((sum) =>
-            Array.from({ length: groups + 1 }, (_, count) => ({
-              mass: sum.mass + count * mass,
-              groups: sum.groups + count,
-              room: sum.room + count * room,
-              counts: [...sum.counts, count],
-            })),
-          );
-        }
-        const within = all.filter(
+        const within = everyChoice(some).filter(
           ({ mass, groups, room }) =>
             mass >= leastMass && mass <= mostMass && room <= mostRoom && groups <= mostGroups,
         );

@@ -1,36 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type Choice, everyChoice } from './everyChoice.testing.ts';
 import { type GroupKind, type GroupSums, groupSums } from './groupSums.ts';
 
-interface Sum {
-  readonly mass: number;
-  readonly groups: number;
-  readonly room: number;
-  readonly counts: readonly number[];
-}
-
-/** Every choice of counts within both limits, one by one. */
-function everyChoice(
+/** Every choice of counts within both limits. */
+function choicesWithin(
   kinds: readonly GroupKind[],
   massLimit: number,
   roomLimit: number,
-): readonly Sum[] {
-  let all: readonly Sum[] = [{ mass: 0, groups: 0, room: 0, counts: [] }];
-  for (const { mass, room, groups } of kinds) {
-    all = all.flatMap((sum) =>
-      Array.from({ length: groups + 1 }, (_, count) => ({
-        mass: sum.mass + count * mass,
-        groups: sum.groups + count,
-        room: sum.room + count * room,
-        counts: [...sum.counts, count],
-      })),
-    );
-  }
-  return all.filter((sum) => sum.mass <= massLimit && sum.room <= roomLimit);
+): readonly Choice[] {
+  return everyChoice(kinds).filter((sum) => sum.mass <= massLimit && sum.room <= roomLimit);
 }
 
 /** Fewest groups, then least room, then more of the heaviest kind, of the next, and so on. */
-function bestOfEach(kinds: readonly GroupKind[], all: readonly Sum[]): readonly Sum[] {
+function bestOfEach(kinds: readonly GroupKind[], all: readonly Choice[]): readonly Choice[] {
   const heavyFirst = [...kinds.keys()].sort((a, b) => mass(kinds, b) - mass(kinds, a));
   const sorted = all.toSorted(
     (a, b) =>
@@ -45,7 +28,7 @@ function bestOfEach(kinds: readonly GroupKind[], all: readonly Sum[]): readonly 
 
 const mass = (kinds: readonly GroupKind[], at: number) => kinds[at]?.mass ?? 0;
 
-function written(sums: GroupSums | undefined, kinds: readonly GroupKind[]): readonly Sum[] {
+function written(sums: GroupSums | undefined, kinds: readonly GroupKind[]): readonly Choice[] {
   if (sums === undefined) throw new Error('too many');
   return Array.from({ length: sums.size }, (_, index) => {
     const counts = sums.countsAt(index);
@@ -69,7 +52,7 @@ describe('groupSums', () => {
   it('keeps of all choices the best for each sum', () => {
     fc.assert(
       fc.property(someKinds, limit, fc.integer({ min: 0, max: 20 }), (kinds, most, room) => {
-        const expected = bestOfEach(kinds, everyChoice(kinds, most, room));
+        const expected = bestOfEach(kinds, choicesWithin(kinds, most, room));
         expect(written(groupSums(kinds, most, room), kinds)).toEqual(expected);
       }),
       { numRuns: 300 },

@@ -2,32 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { type Exercise, findExercise } from '../anatomy/index.ts';
 import { capacityFor } from '../capacity/index.ts';
 import { chainTimes, forecastChain, type Stage } from '../extension/index.ts';
-import { limitsFor } from '../safety/index.ts';
 import { kappaBand } from '../strength/index.ts';
-import { client, gym, pulldown } from './boathouse.testing.ts';
 import { chainedSet } from './chainedSet.ts';
 import { doSet } from './doSet.ts';
 import { knownLift } from './knownLift.ts';
-import { liftOf } from './liftOf.ts';
+import { questionOf } from './liftQuestion.testing.ts';
 import { type LoadedLift, loadedLift } from './loadedLift.ts';
-import type { LiftQuestion } from './planLift.ts';
 
 const fresh = { own: {}, carried: {} };
-const lift = liftOf(pulldown, gym, client.bodyWeight);
-if (lift.kind !== 'lift') throw new Error(lift.message);
-const question: LiftQuestion = {
-  lift,
-  overruled: {},
-  refused: [],
-  skipSteps: 0,
-  skipChain: false,
-  client,
-  gym,
-  date: '2027-03-15',
-  limits: limitsFor(client.health, { intensity: 'vigorous', alone: true, date: '2027-03-15' }),
-  start: fresh,
-  warm: new Set(),
-};
+const question = questionOf();
 
 function loaded(change: Partial<Exercise> = {}): LoadedLift {
   const exercise = { ...question.lift.exercise, ...change };

@@ -1,38 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { ReachableLoad } from '../equipment/index.ts';
 import { kg, toKg } from '../load/index.ts';
-import { limitsFor } from '../safety/index.ts';
-import { client, gym, pulldown } from './boathouse.testing.ts';
 import { findingLift } from './findingLift.ts';
-import type { LiftIntent } from './Intent.ts';
-import { liftOf } from './liftOf.ts';
-import type { LiftQuestion } from './planLift.ts';
+import { questionOf } from './liftQuestion.testing.ts';
 
 const basis = { sets: 0, passedOver: [] };
 const chain = { stages: [{ kind: 'hold', at: 'middle', maxSeconds: 20 }] } as const;
 const kilos = (value: number) => ({ value, unit: 'kg' }) as const;
 
-function question(intent: Partial<LiftIntent> = {}, change: Partial<LiftQuestion> = {}) {
-  const lift = liftOf({ ...pulldown, ...intent }, gym, client.bodyWeight);
-  if (lift.kind !== 'lift') throw new Error(lift.message);
-  return {
-    lift,
-    overruled: {},
-    refused: [],
-    skipSteps: 0,
-    skipChain: false,
-    client,
-    gym,
-    date: '2027-03-15',
-    limits: limitsFor(client.health, { intensity: 'vigorous', alone: true, date: '2027-03-15' }),
-    start: { own: {}, carried: {} },
-    warm: new Set(),
-    ...change,
-  } satisfies LiftQuestion;
-}
-
-function found(...args: Parameters<typeof question>) {
-  const lift = findingLift(question(...args), basis);
+function found(...args: Parameters<typeof questionOf>) {
+  const lift = findingLift(questionOf(...args), basis);
   if (lift.kind !== 'finding') throw new Error(lift.message);
   return lift;
 }
@@ -72,7 +49,7 @@ describe('findingLift', () => {
   });
 
   it('is left out where there is nothing to begin with', () => {
-    const asked = question();
+    const asked = questionOf();
     const [first] = asked.lift.loads.loads;
     const empty: ReachableLoad = { ...first, load: kg(0), shown: kg(0) };
     const lift = { ...asked.lift, loads: { ...asked.lift.loads, loads: [empty] as const } };
