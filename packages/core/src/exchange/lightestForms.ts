@@ -1,4 +1,5 @@
 import type { Exercise } from '../anatomy/index.ts';
+import { inSentence } from '../basis/index.ts';
 import type { ExchangeReason } from './Exchange.ts';
 import type { ClinicianFilter } from './readClinicianList.ts';
 import { setUpsWithin } from './setUpsWithin.ts';
@@ -19,7 +20,7 @@ export function lightestForms(
     .flatMap((exercise) => {
       const [way] = setUpsWithin(exercise, beside);
       if (!way) return [];
-      return [[exercise.name, ...way.setUps.map(({ name }) => name.toLowerCase())].join(', ')];
+      return [[exercise.name, ...way.setUps.map(({ name }) => inSentence(name))].join(', ')];
     });
 }
 

@@ -105,6 +105,8 @@ describe('a backup', () => {
     ['', 'schema.not-a-backup'],
     ['{"format":"windlass-backup","version":1,"clients":[', 'schema.not-a-backup'],
     ['[]', 'schema.not-a-backup'],
+    ['null', 'schema.not-a-backup'],
+    ['{"format":"windlass-backup","version":"2"}', 'schema.not-a-backup'],
     ['{"format":"windlass-log","version":1,"sets":[]}', 'schema.not-a-backup'],
     ['{"format":"windlass-backup","version":0}', 'schema.not-a-backup'],
     ['{"format":"windlass-backup","version":"1"}', 'schema.not-a-backup'],
@@ -156,4 +158,16 @@ describe('a kept record', () => {
       'schema.too-deep',
     ]);
   });
+});
+
+it('has empty lists for what a backup does not hold', () => {
+  const read = readBackup('{ "format": "windlass-backup", "version": 1 }');
+  expect(read.ok && read.value.lists).toEqual({ clients: [], gyms: [], sessions: [], running: [] });
+  expect(read.ok && read.value.unread).toEqual([]);
+});
+
+it('leaves out the text of a record that is too deep to be written', () => {
+  const deep = `${'['.repeat(3000)}${']'.repeat(3000)}`;
+  const read = readBackup(`{ "format": "windlass-backup", "version": 1, "gyms": [${deep}] }`);
+  expect(read.ok && read.value.unread.map(({ text }) => text)).toEqual(['']);
 });

@@ -121,3 +121,17 @@ describe('readSessionFile', () => {
     expect(({} as { name?: string }).name).toBeUndefined();
   });
 });
+
+it('wants a lift or a muscle', () => {
+  const read = readSessionFile({ ...file, intent: { ...file.intent, lifts: [] } });
+  expect(read.ok ? [] : read.problems.map(({ code }) => code)).toEqual(['intent.nothing-wanted']);
+});
+
+it('tells a weight without a unit from one in a unit that is not known', () => {
+  const codeOf = (bodyWeight: string) => {
+    const read = readSessionFile({ ...file, client: { ...file.client, bodyWeight } });
+    return read.ok ? 'none' : read.problems[0]?.code;
+  };
+  expect(codeOf('78')).toBe('load.no-unit');
+  expect(codeOf('12 st')).toBe('load.unknown-unit');
+});
