@@ -1,5 +1,6 @@
 import type { Source } from '@windlass/core/basis';
 import { evidenceModel } from '@windlass/core/strength';
+import { onceById } from '../shared/onceById.ts';
 import type { EquationsResult } from './compute.ts';
 
 /** The publications of all equations that are shown, each once, and what the own band rests on. */
@@ -9,5 +10,5 @@ export function sourcesOf({ answered, broken, curve }: EquationsResult): readonl
     ...curve.sources,
     evidenceModel.repeat.source,
   ];
-  return [...new Map(all.map((source) => [source.id, source])).values()];
+  return onceById(all);
 }

@@ -2,6 +2,7 @@ import type { Caution } from '@windlass/core/safety';
 import type { Certainty, Headline } from '../contract/Answer.ts';
 import { defineCalculator } from '../contract/defineCalculator.ts';
 import { HEALTH_NOT_ASKED } from '../shared/cautions.ts';
+import { onceById } from '../shared/onceById.ts';
 import { formatNumber } from '../ui/formatNumber.ts';
 import { computeNextDate, type NextDateResult } from './compute.ts';
 import { NextDateDetails } from './details.tsx';
@@ -56,15 +57,13 @@ function certaintyOf({ zone }: NextDateInput, { start, ready }: NextDateResult):
 /** Signs that severe soreness asks to watch for. */
 function signs({ muscles }: NextDateResult): readonly Caution[] {
   const rules = muscles.flatMap(({ watchFor }) => watchFor);
-  return [...new Map(rules.map((rule) => [rule.id, rule])).values()].map(
-    ({ id, sign, action, ask, sources }) => ({
-      id,
-      level: 'caution',
-      what: `${sign}.`,
-      why: said.severe,
-      instead: action,
-      ask,
-      sources,
-    }),
-  );
+  return onceById(rules).map(({ id, sign, action, ask, sources }) => ({
+    id,
+    level: 'caution',
+    what: `${sign}.`,
+    why: said.severe,
+    instead: action,
+    ask,
+    sources,
+  }));
 }

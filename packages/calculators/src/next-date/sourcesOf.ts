@@ -1,5 +1,6 @@
 import type { Source } from '@windlass/core/basis';
 import { type MuscleReadiness, recoveryModel } from '@windlass/core/recovery';
+import { onceById } from '../shared/onceById.ts';
 
 /** What the hours rest on, and what each report does. */
 export function sourcesOf(muscles: readonly MuscleReadiness[]): readonly Source[] {
@@ -9,5 +10,5 @@ export function sourcesOf(muscles: readonly MuscleReadiness[]): readonly Source[
     ...parts.map(({ source }) => source),
     ...muscles.flatMap(({ effects }) => effects.flatMap(({ sources }) => sources)),
   ];
-  return [...new Map(all.map((source) => [source.id, source])).values()];
+  return onceById(all);
 }

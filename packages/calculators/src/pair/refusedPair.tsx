@@ -1,8 +1,8 @@
 import type { MuscleId } from '@windlass/core/anatomy';
 import type { PairRefusal } from '@windlass/core/pairing';
 import type { NoAnswer } from '../contract/Answer.ts';
+import { onceById } from '../shared/onceById.ts';
 import { RefusalReasons } from '../shared/RefusalReasons.tsx';
-import { sourcesOnce } from '../shared/sourcesOnce.ts';
 import type { PairInputs } from './fields.ts';
 import { suggestions } from './suggestions.ts';
 import { said } from './words.ts';
@@ -19,7 +19,7 @@ export function refusedPair(
     label: said.refusedLabel,
     headline: said.refused,
     message: said.refusedSays,
-    sources: sourcesOnce(refusals),
+    sources: onceById(refusals.flatMap(({ sources }) => sources)),
     next: suggestions(input, target).slice(0, 2),
     view: () => (
       <>

@@ -2,8 +2,8 @@ import type { ChainPlan, ChainRefusal, NearestChain } from '@windlass/core/exten
 import type { Caution } from '@windlass/core/safety';
 import type { NextLink, NoAnswer } from '../contract/Answer.ts';
 import { inputTexts } from '../shared/inputTexts.ts';
+import { onceById } from '../shared/onceById.ts';
 import { RefusalReasons } from '../shared/RefusalReasons.tsx';
-import { sourcesOnce } from '../shared/sourcesOnce.ts';
 import { type ChainInput, fields } from './fields.ts';
 import { inputOfStages } from './stagesOf.ts';
 import { said } from './words.ts';
@@ -23,7 +23,7 @@ export function refusedChain(
     headline: said.refused,
     message: said.refusedSays(refusals.length),
     cautions,
-    sources: sourcesOnce(refusals),
+    sources: onceById(refusals.flatMap(({ sources }) => sources)),
     next: [...nearestLink(input, nearest), ...otherExercise(input, refusals)],
     view: () => (
       <>

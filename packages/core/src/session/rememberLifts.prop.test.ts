@@ -1,25 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { client, gym, pulldown } from './boathouse.testing.ts';
-import type { SessionIntent } from './Intent.ts';
 import { planSession, type SessionQuestion } from './planSession.ts';
 import { rememberLifts } from './rememberLifts.ts';
+import { intent, press, question, row, turns } from './twoLifts.testing.ts';
 
-const row = { ...pulldown, exercise: 'barbell-bent-over-row', equipment: 'short-bar' };
-const press = { ...pulldown, exercise: 'dumbbell-bench-press', equipment: 'dumbbells' };
-const turns = { kind: 'in-turn', transitionSeconds: 20 } as const;
 const chain = {
   stages: [
     { kind: 'hold', at: 'middle', maxSeconds: 20 },
     { kind: 'lower', secondsEach: 5, maxLowerings: 3 },
   ],
 } as const;
-const intent: SessionIntent = {
-  date: '2027-03-15',
-  unit: 'kg',
-  changeSeconds: 120,
-  lifts: [pulldown, row],
-};
-const question: SessionQuestion = { client, gym, intent };
 
 describe('rememberLifts', () => {
   const fresh = planSession(question);

@@ -1,20 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { client, gym, pulldown } from './boathouse.testing.ts';
-import type { LiftIntent, SessionIntent } from './Intent.ts';
+import type { LiftIntent } from './Intent.ts';
 import { type LiftPlanner, planLift } from './planLift.ts';
-import { planSession, type SessionQuestion } from './planSession.ts';
+import { planSession } from './planSession.ts';
 import { rememberLifts } from './rememberLifts.ts';
-
-const row = { ...pulldown, exercise: 'barbell-bent-over-row', equipment: 'short-bar' };
-const press = { ...pulldown, exercise: 'dumbbell-bench-press', equipment: 'dumbbells' };
-const turns = { kind: 'in-turn', transitionSeconds: 20 } as const;
-const intent: SessionIntent = {
-  date: '2027-03-15',
-  unit: 'kg',
-  changeSeconds: 120,
-  lifts: [pulldown, row],
-};
-const question: SessionQuestion = { client, gym, intent };
+import { intent, press, question, row, turns } from './twoLifts.testing.ts';
 
 /** A planner that counts what it works out, and one that remembers it. */
 function counted(most?: number) {
